@@ -1,0 +1,15 @@
+/**
+ * The public face of the physics room: all that a bench engineer needs, with no
+ * document, rider or advice behind it. The equations are in MODEL.md.
+ */
+export * from "./air-spring.ts";
+export * from "./atmosphere.ts";
+export * from "./coil.ts";
+export * from "./damping.ts";
+export * from "./frequency.ts";
+export * from "./gas.ts";
+export * from "./problem.ts";
+export * from "./sag.ts";
+export * from "./same-hit.ts";
+export * from "./sizing.ts";
+export * from "./spring.ts";
