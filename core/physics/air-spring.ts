@@ -25,9 +25,8 @@
  */
 import { absoluteFromGauge } from "#core/quantity/pressure.ts";
 import {
-  type AbsolutePressure,
-  type Area,
-  type GaugePressure,
+  absolutePascals,
+  cubicMetres,
   joules,
   type Length,
   metres,
@@ -35,52 +34,14 @@ import {
   newtonsPerMetre,
   type Volume,
 } from "#core/quantity/quantity.ts";
-import { checkedChambers } from "./air-chambers.ts";
-import { airExponent } from "./gas.ts";
+import { type AirSpringGeometry, type AirSpringSetting, checkedChambers } from "./air-spring-part.ts";
+import { airExponent, polytropicWork } from "./gas.ts";
 import { withinStroke } from "./input.ts";
 import type { Spring } from "./spring.ts";
-
-/** What the part is: measured, taken from a chart that the team typed in, or fitted. */
-export interface AirSpringGeometry {
-  /** Full stroke, m, > 0. */
-  readonly stroke: Length;
-  /** Area on which the main chamber presses, m², > 0. */
-  readonly positiveArea: Area;
-  /** Area on which the negative chamber presses, m², ≥ 0: the positive area less the rod. */
-  readonly negativeArea: Area;
-  /** Volume of the main chamber at full extension without spacers, m³, > 0. */
-  readonly positiveVolume: Volume;
-  /** Volume of the negative chamber at full extension, m³, > 0. */
-  readonly negativeVolume: Volume;
-  /** Stroke at which main and negative chamber share one pressure, m; 0 for full extension. */
-  readonly equalisingStroke: Length;
-  /** Volume of the secondary chamber, m³, > 0; absent in a part with one positive chamber. */
-  readonly secondaryVolume?: Volume | undefined;
-  /** Volume that one spacer takes from the main chamber, m³, ≥ 0. */
-  readonly spacerVolume: Volume;
-}
-
-/** What is set: pressures as a gauge shows them at full extension, at the temperature of the ride. */
-export interface AirSpringSetting {
-  readonly main: GaugePressure;
-  /** Gauge pressure of the secondary chamber, Pa, above `main`; given exactly when the part has that chamber. */
-  readonly secondary?: GaugePressure | undefined;
-  /** Number of spacers in the main chamber, a whole number ≥ 0. */
-  readonly spacers: number;
-  /** Ambient pressure at the place of the ride, Pa. */
-  readonly ambient: AbsolutePressure;
-}
 
 /** A spring whose secondary chamber, where there is one, starts to act at `engagementStroke` (m); absent when it never does. */
 export interface AirSpring extends Spring {
   readonly engagementStroke?: Length;
-}
-
-/** Work (J) that brings a gas from `from` to `to` (m³), the pressure at `from` being `pressure`: exact for n = 1 too. */
-function compressionWork(pressure: number, from: number, to: number, exponent: number): number {
-  const logarithm = Math.log(from / to);
-  const growth = (exponent - 1) * logarithm;
-  return pressure * from * logarithm * (growth === 0 ? 1 : Math.expm1(growth) / growth);
 }
 
 /**
@@ -96,12 +57,13 @@ export function createAirSpring(geometry: AirSpringGeometry, setting: AirSpringS
   const ambient = setting.ambient;
   const main = absoluteFromGauge(setting.main, ambient);
   const secondaryVolume = geometry.secondaryVolume ?? 0;
-  const secondary = setting.secondary === undefined ? Infinity : absoluteFromGauge(setting.secondary, ambient);
+  const secondary =
+    setting.secondary === undefined ? absolutePascals(Infinity) : absoluteFromGauge(setting.secondary, ambient);
 
-  const negative =
-    (main * mainVolume * (negativeVolume + negativeArea * equalisingStroke)) /
-    ((mainVolume - positiveArea * equalisingStroke) * negativeVolume);
-  const engagementVolume = mainVolume * (main / secondary) ** (1 / n);
+  const equalisedVolumes =
+    (negativeVolume + negativeArea * equalisingStroke) / (mainVolume - positiveArea * equalisingStroke);
+  const negative = absolutePascals((main * mainVolume * equalisedVolumes) / negativeVolume);
+  const engagementVolume = cubicMetres(mainVolume * (main / secondary) ** (1 / n));
   const engagement = (mainVolume - engagementVolume) / positiveArea;
   const engages = engagement <= stroke;
 
@@ -111,10 +73,11 @@ export function createAirSpring(geometry: AirSpringGeometry, setting: AirSpringS
   const ambientForce = (positiveArea - negativeArea) * ambient;
 
   const acts = (x: number): boolean => engages && x >= engagement;
-  const positiveVolumeAt = (x: number): number => mainVolume - positiveArea * x + (acts(x) ? secondaryVolume : 0);
+  const positiveVolumeAt = (x: number): Volume =>
+    cubicMetres(mainVolume - positiveArea * x + (acts(x) ? secondaryVolume : 0));
   const positivePressureAt = (x: number, volume: number): number =>
     (acts(x) ? sharedConstant : mainConstant) / volume ** n;
-  const negativeVolumeAt = (x: number): number => negativeVolume + negativeArea * x;
+  const negativeVolumeAt = (x: number): Volume => cubicMetres(negativeVolume + negativeArea * x);
 
   return {
     stroke,
@@ -136,12 +99,12 @@ export function createAirSpring(geometry: AirSpringGeometry, setting: AirSpringS
     },
     energy(x) {
       withinStroke(x, stroke);
-      const aloneUntil = acts(x) ? engagementVolume : mainVolume - positiveArea * x;
-      const alone = compressionWork(main, mainVolume, aloneUntil, n);
+      const aloneUntil = acts(x) ? engagementVolume : positiveVolumeAt(x);
+      const alone = polytropicWork(main, mainVolume, aloneUntil, n);
       const together = acts(x)
-        ? compressionWork(secondary, engagementVolume + secondaryVolume, positiveVolumeAt(x), n)
+        ? polytropicWork(secondary, cubicMetres(engagementVolume + secondaryVolume), positiveVolumeAt(x), n)
         : 0;
-      const opposite = compressionWork(negative, negativeVolume, negativeVolumeAt(x), n);
+      const opposite = polytropicWork(negative, negativeVolume, negativeVolumeAt(x), n);
       return joules(alone + together + opposite - ambientForce * x);
     },
   };

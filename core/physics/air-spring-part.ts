@@ -1,13 +1,51 @@
-/** What must hold of an air spring's chambers and pressures before it can be a spring at all. */
-import type { AirSpringGeometry, AirSpringSetting } from "./air-spring.ts";
+/** An air spring as a part on the bench: its chambers, what is set, and what must hold before it can be a spring at all. */
+import {
+  type AbsolutePressure,
+  type Area,
+  cubicMetres,
+  type GaugePressure,
+  type Length,
+  type Volume,
+} from "#core/quantity/quantity.ts";
 import { count, finite, notNegative, positive, within } from "./input.ts";
 import { PhysicsError } from "./problem.ts";
+
+/** What the part is: measured, taken from a chart that the team typed in, or fitted. */
+export interface AirSpringGeometry {
+  /** Full stroke, m, > 0. */
+  readonly stroke: Length;
+  /** Area on which the main chamber presses, m², > 0. */
+  readonly positiveArea: Area;
+  /** Area on which the negative chamber presses, m², ≥ 0: the positive area less the rod. */
+  readonly negativeArea: Area;
+  /** Volume of the main chamber at full extension without spacers, m³, > 0. */
+  readonly positiveVolume: Volume;
+  /** Volume of the negative chamber at full extension, m³, > 0. */
+  readonly negativeVolume: Volume;
+  /** Stroke at which main and negative chamber share one pressure, m; 0 for full extension. */
+  readonly equalisingStroke: Length;
+  /** Volume of the secondary chamber, m³, > 0; absent in a part with one positive chamber. */
+  readonly secondaryVolume?: Volume | undefined;
+  /** Volume that one spacer takes from the main chamber, m³, ≥ 0. */
+  readonly spacerVolume: Volume;
+}
+
+/** What is set: pressures as a gauge shows them at full extension, at the temperature of the ride. */
+export interface AirSpringSetting {
+  readonly main: GaugePressure;
+  /** Gauge pressure of the secondary chamber, Pa, above `main`; given exactly when the part has that chamber. */
+  readonly secondary?: GaugePressure | undefined;
+  /** Number of spacers in the main chamber, a whole number ≥ 0. */
+  readonly spacers: number;
+  /** Ambient pressure at the place of the ride, Pa. */
+  readonly ambient: AbsolutePressure;
+}
 
 /**
  * Volume (m³) of the main chamber at full extension, less its spacers.
  * @throws PhysicsError for the first thing that cannot be.
  */
-export function checkedChambers(geometry: AirSpringGeometry, setting: AirSpringSetting): number {
+export function checkedChambers(geometry: AirSpringGeometry, setting: AirSpringSetting): Volume {
   positive("Stroke", geometry.stroke);
   positive("Area of the positive side", geometry.positiveArea);
   within("Area of the negative side", geometry.negativeArea, 0, geometry.positiveArea);
@@ -29,7 +67,7 @@ export function checkedChambers(geometry: AirSpringGeometry, setting: AirSpringS
         `${(swept * 1e6).toFixed(1)} ml that the full stroke takes: the part could not reach full travel.`,
       { volume, swept, spacers: setting.spacers },
     );
-  return volume;
+  return cubicMetres(volume);
 }
 
 function checkSecondary(geometry: AirSpringGeometry, setting: AirSpringSetting): void {
