@@ -19,6 +19,7 @@ export const dimensions = [
   "temperature",
   "length",
   "mass",
+  "angle",
   "volume",
   "area",
   "spring rate",
@@ -51,6 +52,7 @@ const definitions = {
   in: define("length", METRES_PER_INCH),
   kg: define("mass", 1),
   lb: define("mass", KILOGRAMS_PER_POUND),
+  "°": define("angle", Math.PI / 180),
   ml: define("volume", 1e-6),
   "mm²": define("area", 1e-6),
   "N/mm": define("spring rate", 1000),
@@ -86,7 +88,7 @@ export interface TypedQuantity {
   readonly unit: Unit;
 }
 
-/** The number of SI units (Pa, K, m, kg, m³, m², N/m, or a count) in `quantity`. A pressure stays gauge if it was gauge. */
+/** The number of SI units (Pa, K, m, kg, rad, m³, m², N/m, or a count) in `quantity`. A pressure stays gauge if it was gauge. */
 export function toSi(quantity: TypedQuantity): number {
   const { factor, offset } = definitions[quantity.unit];
   return quantity.value * factor + offset;

@@ -1,0 +1,87 @@
+/** What advice on a run's feedback consists of. */
+import type { TypedQuantity } from "#core/quantity/unit.ts";
+import type { AdjusterPath } from "#core/team/adjuster.ts";
+import type { SetupValues } from "#core/team/baseline.ts";
+import type { End } from "#core/team/place.ts";
+import type { RiderBike } from "#core/team/roster.ts";
+import type { Surroundings } from "#core/team/surroundings.ts";
+import type { Run } from "#core/weekend/run.ts";
+import type { Stage } from "./feedback-rule.ts";
+import type { Prediction } from "./prediction.ts";
+import type { Symptom } from "./symptom.ts";
+
+/** One adjuster to set: readings as they are on the bike and at the bench, in the adjuster's unit. */
+export interface ProposedSetting {
+  readonly path: AdjusterPath;
+  readonly from: TypedQuantity;
+  readonly to: TypedQuantity;
+}
+
+/** One adjustment, with all that a mechanic needs to judge it. */
+export interface Adjustment {
+  readonly rule: string;
+  readonly end: End;
+  readonly stage: Stage;
+  /** What the rider said or what was measured that called for it. */
+  readonly symptoms: readonly Symptom[];
+  readonly setting: ProposedSetting;
+  /** Settings that follow from it and are made together with it. */
+  readonly coupled: readonly ProposedSetting[];
+  readonly sizedBy: "measured" | "felt step";
+  /** True when the load on the spring was fitted to a measured sag; else only direction and rough size can be trusted. */
+  readonly fitted: boolean;
+  readonly before?: Prediction;
+  readonly after?: Prediction;
+  readonly reason: string;
+  readonly notice: string;
+  readonly otherwise: string;
+  readonly provenance: "common practice" | "physics";
+  /** Limits that shaped it, and moves that came first and could not be made; one sentence each. */
+  readonly limits: readonly string[];
+  /** Absent for the first. The others wait: one change at a time. */
+  readonly waitsFor?: string;
+}
+
+/** A rule that applies but has no move left, and why; one sentence each. */
+export interface Unanswered {
+  readonly rule: string;
+  readonly end: End;
+  readonly symptoms: readonly Symptom[];
+  readonly why: readonly string[];
+}
+
+export interface Question {
+  readonly rule: string;
+  readonly end: End;
+  readonly question: string;
+}
+
+export interface Advice {
+  /** In the order in which to make them; only the first is for now. */
+  readonly adjustments: readonly Adjustment[];
+  readonly unanswered: readonly Unanswered[];
+  /** To ask the rider first. */
+  readonly questions: readonly Question[];
+}
+
+/** A change that was made before for a rule of advice. */
+export interface EarlierMove {
+  readonly rule: string;
+  readonly path: AdjusterPath;
+}
+
+export interface AdviceInput {
+  readonly mounted: RiderBike;
+  readonly run: Run;
+  /** Where and how warm the run was. */
+  readonly course: Surroundings;
+  /** Settled readings on the bike now, as typed. */
+  readonly onTheBike: SetupValues;
+  /** The same at the temperature of the ride; and those that were on the bike at the run. */
+  readonly riding: SetupValues;
+  readonly ridingAtRun: SetupValues;
+  /** Sag along the part that the rider's baseline has, m, where measured. */
+  readonly baselineSag: Readonly<Partial<Record<"fork" | "shock", number>>>;
+  /** Changes of this weekend that answered earlier runs, oldest first. */
+  readonly earlier: readonly EarlierMove[];
+}

@@ -1,0 +1,108 @@
+/**
+ * The start of every weekend's setup: the rider's own baselines, blended by how
+ * much of the course is steep, jumpy and wet.
+ *
+ *   value = Σ share(type) · baseline(type) / Σ share(type), over the types that have a baseline
+ *
+ * A pressure is blended in gauge pressure: it is linear in what it is blended
+ * from, whatever the unit. Common practice, no source: a mechanic on a mixed
+ * course sets "between the two".
+ */
+import { convert, type TypedQuantity, toSi } from "#core/quantity/unit.ts";
+import type { Baseline } from "#core/team/baseline.ts";
+import { type CourseType, courseTypes } from "#core/team/course-type.ts";
+import { describeQuantity } from "#core/team/quantity-schema.ts";
+import type { MountedAdjuster } from "#core/team/roster.ts";
+import type { CourseMix } from "#core/weekend/course.ts";
+import { decimalsOf } from "./limits.ts";
+import type { Reason } from "./reason.ts";
+
+export type Baselines = Readonly<Partial<Record<CourseType, Baseline>>>;
+
+/** A course type's part in a blend; the shares of a blend add up to 1. */
+export interface BlendShare {
+  readonly type: CourseType;
+  readonly share: number;
+  readonly baseline: Baseline;
+}
+
+/** Where a blended setup stands: which baselines, with what share, and which types had none. */
+export interface BlendBasis {
+  readonly shares: readonly BlendShare[];
+  readonly missing: readonly { readonly type: CourseType; readonly share: number }[];
+}
+
+/**
+ * The baselines of `bikeId` that a course of this mix draws on. With no baseline for any type of the course, those for
+ * the other types stand in, in equal parts: a rider's own setup for another course beats none.
+ */
+export function blendBasis(baselines: Baselines, bikeId: string, mix: CourseMix): BlendBasis {
+  const own = courseTypes.flatMap((type) => {
+    const baseline = baselines[type];
+    return baseline?.bike === bikeId ? [{ type, share: mix[type], baseline }] : [];
+  });
+  const missing = courseTypes
+    .filter((type) => mix[type] > 0 && !own.some((entry) => entry.type === type))
+    .map((type) => ({ type, share: mix[type] }));
+  const onCourse = own.filter((entry) => entry.share > 0);
+  const used = onCourse.length > 0 ? onCourse : own.map((entry) => ({ ...entry, share: 1 }));
+  const total = used.reduce((sum, entry) => sum + entry.share, 0);
+  return { shares: used.map((entry) => ({ ...entry, share: entry.share / total })), missing };
+}
+
+/** The blended value of one adjuster, in the adjuster's unit and not yet rounded; undefined when no baseline has it. */
+export function blendValue(
+  basis: BlendBasis,
+  found: MountedAdjuster,
+): { readonly value: number; readonly reason: Reason } | undefined {
+  const { unit } = found.adjuster;
+  const held = basis.shares.flatMap((share) => {
+    const value = share.baseline.values[found.path];
+    return value ? [{ ...share, value: convert(value, unit).value }] : [];
+  });
+  const total = held.reduce((sum, entry) => sum + entry.share, 0);
+  const [only] = held;
+  if (!only || total <= 0) return undefined;
+  const value = held.reduce((sum, entry) => sum + (entry.share / total) * entry.value, 0);
+  const described = held.map((entry) => ({
+    ...entry,
+    text: describeQuantity({ value: tidy(entry.value, found), unit }),
+  }));
+  if (held.length === 1) {
+    return {
+      value,
+      reason: {
+        rule: "own-baseline",
+        sentence: `Own baseline for ${only.type}: ${described[0]?.text}.`,
+        provenance: "own baseline",
+      },
+    };
+  }
+  const parts = described.map((entry) => `${Math.round((entry.share / total) * 100)} % ${entry.type} at ${entry.text}`);
+  return {
+    value,
+    reason: {
+      rule: "blend",
+      sentence: `Blend of own baselines: ${parts.join(", ")}.`,
+      provenance: "blend of own baselines",
+    },
+  };
+}
+
+/** Where the blended pressures hold: the altitude of each baseline by its share. Temperature needs no blending: a pressure is a reading while riding. */
+export function blendedAltitude(basis: BlendBasis): TypedQuantity | undefined {
+  if (basis.shares.length === 0) return undefined;
+  const metres = basis.shares.reduce((sum, { share, baseline }) => sum + share * toSi(baseline.heldAt.altitude), 0);
+  return { value: metres, unit: "m" };
+}
+
+/** The rider's mass at the baselines, by their shares, in kg. */
+export function blendedMass(basis: BlendBasis): TypedQuantity | undefined {
+  if (basis.shares.length === 0) return undefined;
+  const kilograms = basis.shares.reduce((sum, { share, baseline }) => sum + share * toSi(baseline.mass), 0);
+  return { value: kilograms, unit: "kg" };
+}
+
+function tidy(value: number, found: MountedAdjuster): number {
+  return Number(value.toFixed(Math.max(1, decimalsOf(found))));
+}

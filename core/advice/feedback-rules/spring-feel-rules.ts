@@ -1,0 +1,83 @@
+/** What the start and the middle of the stroke feel like. */
+import type { FeedbackRule } from "../feedback-rule.ts";
+
+export const springFeelRules: readonly FeedbackRule[] = [
+  {
+    id: "start-harsh",
+    stage: "spring feel",
+    ends: ["front", "rear"],
+    when: { all: ["start harsh"], none: ["sag above target", "sag below target"] },
+    moves: [
+      { at: "suspension", adjuster: "low-speed-compression", direction: "open", size: "felt" },
+      { at: "suspension", adjuster: "main-pressure", direction: "lower", size: "felt" },
+      { at: "tyre", adjuster: "tyre-pressure", direction: "lower", size: "felt" },
+    ],
+    coupled: "rebound",
+    reason: "Small bumps come through: free the start of the stroke.",
+    notice: "Chatter and small stones are felt less.",
+    otherwise: "Dry seals and an overdue bath-oil change feel just like this: look at service.",
+    provenance: "common practice",
+  },
+  {
+    id: "start-too-soft",
+    stage: "spring feel",
+    ends: ["front", "rear"],
+    when: { all: ["start too soft"], none: ["sag above target", "sag below target"] },
+    moves: [
+      { at: "suspension", adjuster: "low-speed-compression", direction: "close", size: "felt" },
+      { at: "suspension", adjuster: "main-pressure", direction: "raise", size: "felt" },
+    ],
+    coupled: "rebound",
+    reason: "It gives way at once and feels vague: a little more support at the start.",
+    notice: "It stands up more when pumping and pedalling.",
+    otherwise: "Measure the sag; what feels soft may rest too deep.",
+    provenance: "common practice",
+  },
+  {
+    id: "fork-dives",
+    stage: "spring feel",
+    ends: ["front"],
+    when: { all: ["middle dives"], none: ["sag above target"] },
+    moves: [
+      { at: "suspension", adjuster: "low-speed-compression", direction: "close", size: "felt" },
+      { at: "suspension", adjuster: "main-pressure", direction: "raise", size: "felt" },
+    ],
+    coupled: "rebound",
+    reason: "It dives in the middle of the stroke, as under braking: more support there.",
+    notice: "It stays higher when braking and on steep parts.",
+    otherwise: "Look at the rear: one that sits too high pushes the weight onto the fork.",
+    provenance: "common practice",
+  },
+  {
+    id: "shock-wallows",
+    stage: "spring feel",
+    ends: ["rear"],
+    when: { all: ["middle dives"], none: ["sag above target"] },
+    moves: [
+      { at: "suspension", adjuster: "low-speed-compression", direction: "close", size: "felt" },
+      { at: "suspension", adjuster: "volume-spacers", direction: "raise", size: "felt" },
+      { at: "suspension", adjuster: "main-pressure", direction: "raise", size: "felt" },
+    ],
+    coupled: "rebound",
+    reason: "It sinks in the middle of the stroke, in berms and when pumping: more support there.",
+    notice: "It holds up in berms and drives off lips.",
+    otherwise: "Compare front and rear: a rear softer than the front wallows whatever its damper does.",
+    provenance: "common practice",
+  },
+  {
+    id: "middle-harsh",
+    stage: "spring feel",
+    ends: ["front", "rear"],
+    when: { all: ["middle harsh"], none: ["returns too slowly"] },
+    moves: [
+      { at: "suspension", adjuster: "high-speed-compression", direction: "open", size: "felt" },
+      { at: "suspension", adjuster: "low-speed-compression", direction: "open", size: "felt" },
+      { at: "suspension", adjuster: "main-pressure", direction: "lower", size: "felt" },
+    ],
+    coupled: "rebound",
+    reason: "Square hits come through in the middle of the stroke: let the damper give way sooner.",
+    notice: "Roots and stones are rounder.",
+    otherwise: "Listen for a return that is too slow: packed down, every hit is harsh.",
+    provenance: "common practice",
+  },
+];

@@ -1,0 +1,221 @@
+/**
+ * The setup to put on a bike for one session: the rider's baselines, blended for
+ * the course and corrected for ground, rider and altitude, with a reason for
+ * each step; and what to set at the bench so that it is right at the session.
+ */
+import { fromSi, type TypedQuantity, toSi } from "#core/quantity/unit.ts";
+import type { AdjusterPath } from "#core/team/adjuster.ts";
+import type { SetupValues } from "#core/team/baseline.ts";
+import { type End, ends, suspensionOf } from "#core/team/place.ts";
+import { type MountedAdjuster, mountedAdjusters, type RiderBike } from "#core/team/roster.ts";
+import type { Surroundings } from "#core/team/surroundings.ts";
+import type { Conditions } from "#core/weekend/conditions.ts";
+import type { Course } from "#core/weekend/course.ts";
+import {
+  type Baselines,
+  type BlendBasis,
+  blendBasis,
+  blendedAltitude,
+  blendedMass,
+  blendValue,
+} from "./baseline-blend.ts";
+import { benchReading } from "./bench-reading.ts";
+import { applyCorrections, type Correction, type Draft, roundedValues } from "./correction.ts";
+import { groundCorrections } from "./ground-corrections.ts";
+import { checkValue, describeLimitProblem, settable } from "./limits.ts";
+import { altitudeCorrection, massCorrection, reboundCorrection } from "./physics-corrections.ts";
+import type { Reason } from "./reason.ts";
+import { type MeasuredSag, type SuspensionModel, suspensionModel } from "./suspension-model.ts";
+
+export interface SetupRow {
+  readonly path: AdjusterPath;
+  readonly found: MountedAdjuster;
+  /** The blend of own baselines, rounded to the adjuster's step; absent when no baseline has this adjuster. */
+  readonly baseline?: TypedQuantity;
+  /** For the session, at the session's temperature. */
+  readonly weekend?: TypedQuantity;
+  /** Weekend less baseline. */
+  readonly difference?: TypedQuantity;
+  /** What to set at the bench's temperature. */
+  readonly bench?: TypedQuantity;
+  readonly reasons: readonly Reason[];
+  /** Why there is no value, or which limit stopped it; one sentence each. */
+  readonly problems: readonly string[];
+}
+
+export interface WeekendSetup {
+  readonly rows: readonly SetupRow[];
+  readonly basis: BlendBasis;
+  /** Where the weekend values hold. */
+  readonly course: Surroundings;
+  /** Where the bench values are read. */
+  readonly bench: Surroundings;
+  /** True when the sag of every suspended end was measured at the baseline. */
+  readonly fitted: boolean;
+}
+
+export interface WeekendSetupInput {
+  readonly mounted: RiderBike;
+  readonly baselines: Baselines;
+  readonly course: Course;
+  readonly conditions: Conditions;
+}
+
+/** The weekend setup of one rider for one session. Pure: the same input gives the same setup. */
+export function weekendSetup({ mounted, baselines, course, conditions }: WeekendSetupInput): WeekendSetup {
+  const basis = blendBasis(baselines, mounted.bikeId, course.mix);
+  const onCourse: Surroundings = { temperature: conditions.air, altitude: course.altitude };
+  const bench: Surroundings = { temperature: conditions.bench ?? conditions.air, altitude: course.altitude };
+  const draft = blendedDraft(mounted, basis);
+  const blended = roundedValues(mounted, draft);
+  for (const group of groundCorrections(mounted, basis, course.mix, conditions))
+    applyCorrections(mounted, draft, group);
+  const models = ends.flatMap((end) => suspensionModel(mounted, end, onCourse, measuredSag(basis, end)) ?? []);
+  applyPhysics(mounted, draft, basis, models, onCourse);
+  followWithRebound(mounted, draft, models, blended);
+  const values = roundedValues(mounted, draft);
+  return {
+    rows: mountedAdjusters(mounted.parts).map((found) =>
+      rowOf(mounted, found, draft, blended, values, onCourse, bench),
+    ),
+    basis,
+    course: onCourse,
+    bench,
+    fitted: models.length > 0 && models.every((model) => model.fitted),
+  };
+}
+
+/** The weekend values of a setup by adjuster. */
+export function weekendValues(setup: WeekendSetup): SetupValues {
+  return Object.fromEntries(setup.rows.flatMap((row) => (row.weekend ? [[row.path, row.weekend]] : [])));
+}
+
+/** The blend of own baselines by adjuster: what "back to baseline" means this weekend. */
+export function baselineValues(setup: WeekendSetup): SetupValues {
+  return Object.fromEntries(setup.rows.flatMap((row) => (row.baseline ? [[row.path, row.baseline]] : [])));
+}
+
+function blendedDraft(mounted: RiderBike, basis: BlendBasis): Draft {
+  const draft: Draft = { values: new Map(), reasons: new Map() };
+  for (const found of mountedAdjusters(mounted.parts)) {
+    const blend = blendValue(basis, found);
+    if (!blend) continue;
+    draft.values.set(found.path, blend.value);
+    draft.reasons.set(found.path, [blend.reason]);
+  }
+  return draft;
+}
+
+/**
+ * The sag measured at the baseline with the largest share. Other baselines have other values, so theirs do not belong to
+ * the blend; the load they prove would be the same.
+ */
+function measuredSag(basis: BlendBasis, end: End): MeasuredSag | undefined {
+  const place = suspensionOf(end);
+  const measured = [...basis.shares]
+    .sort((a, b) => b.share - a.share)
+    .find((entry) => entry.baseline.sag?.[place] !== undefined)?.baseline;
+  const sag = measured?.sag?.[place];
+  return measured && sag ? { sag, values: measured.values, heldAt: measured.heldAt, mass: measured.mass } : undefined;
+}
+
+function applyPhysics(
+  mounted: RiderBike,
+  draft: Draft,
+  basis: BlendBasis,
+  models: readonly SuspensionModel[],
+  onCourse: Surroundings,
+): void {
+  const massThen = blendedMass(basis);
+  const altitudeThen = blendedAltitude(basis);
+  if (!massThen || !altitudeThen) return;
+  for (const model of models) {
+    const exact = () => exactValues(mounted, draft);
+    const forMass = massCorrection(mounted, model, exact(), massThen);
+    applyCorrections(mounted, draft, listOf(forMass));
+    const modelThen = suspensionModel(mounted, model.end, { ...onCourse, altitude: altitudeThen });
+    const forAltitude =
+      modelThen &&
+      altitudeCorrection(mounted, modelThen, model, exact(), { atBaseline: altitudeThen, today: onCourse.altitude });
+    applyCorrections(mounted, draft, listOf(forAltitude));
+  }
+}
+
+function followWithRebound(
+  mounted: RiderBike,
+  draft: Draft,
+  models: readonly SuspensionModel[],
+  blended: SetupValues,
+): void {
+  for (const model of models) {
+    const follow = reboundCorrection(mounted, model, blended, roundedValues(mounted, draft));
+    applyCorrections(mounted, draft, listOf(follow));
+  }
+}
+
+/** Values as they stand, not rounded, for the physics; counts are rounded, since half a spacer is none. */
+function exactValues(mounted: RiderBike, draft: Draft): SetupValues {
+  const values: Record<string, TypedQuantity> = {};
+  for (const { path, adjuster } of mountedAdjusters(mounted.parts)) {
+    const value = draft.values.get(path);
+    if (value === undefined) continue;
+    values[path] = { value: adjuster.kind === "volume-spacers" ? Math.round(value) : value, unit: adjuster.unit };
+  }
+  return values;
+}
+
+function rowOf(
+  mounted: RiderBike,
+  found: MountedAdjuster,
+  draft: Draft,
+  blended: SetupValues,
+  values: SetupValues,
+  onCourse: Surroundings,
+  bench: Surroundings,
+): SetupRow {
+  const { path } = found;
+  const reasons = draft.reasons.get(path) ?? [];
+  const baseline = blended[path];
+  const weekend = values[path];
+  if (!baseline || !weekend) {
+    return { path, found, reasons, problems: ["No baseline of this bike has a value for it."] };
+  }
+  const problem = checkValue(mounted, path, weekend, values);
+  if (problem) return { path, found, baseline, reasons, problems: [describeLimitProblem(problem)] };
+  const atBench = settable(found, benchReading(weekend, onCourse, bench).value);
+  const benchProblem = checkValue(mounted, path, atBench, {});
+  return {
+    path,
+    found,
+    baseline,
+    weekend,
+    difference: settable(found, weekend.value - baseline.value),
+    ...(benchProblem ? {} : { bench: atBench }),
+    reasons: [...reasons, ...temperatureReason(found, weekend, atBench, onCourse, bench)],
+    problems: benchProblem ? [`At the bench: ${describeLimitProblem(benchProblem)}`] : [],
+  };
+}
+
+function temperatureReason(
+  found: MountedAdjuster,
+  weekend: TypedQuantity,
+  atBench: TypedQuantity,
+  onCourse: Surroundings,
+  bench: Surroundings,
+): readonly Reason[] {
+  const change = settable(found, atBench.value - weekend.value);
+  if (change.value === 0) return [];
+  const degrees = ({ temperature }: Surroundings) => `${Number(fromSi(toSi(temperature), "°C").value.toFixed(1))} °C`;
+  return [
+    {
+      rule: "temperature",
+      sentence: `Set at ${degrees(bench)} so that it reads ${weekend.value} ${weekend.unit} at ${degrees(onCourse)}.`,
+      provenance: "physics",
+      change,
+    },
+  ];
+}
+
+function listOf(correction: Correction | undefined): readonly Correction[] {
+  return correction ? [correction] : [];
+}

@@ -1,0 +1,64 @@
+/** Views of a weekend: its venue, course, sessions and their conditions. */
+import { type Ledger, settledValue } from "#core/ledger/ledger.ts";
+import { knownValue } from "#core/team/roster.ts";
+import type { Conditions } from "./conditions.ts";
+import type { Course } from "./course.ts";
+import type { RaceWeekend, Session } from "./race-weekend.ts";
+import { conditionsKind, courseKind, sessionKind, venueKind, weekendKind } from "./record-kinds.ts";
+import type { Venue } from "./venue.ts";
+
+export interface ScheduledSession {
+  readonly id: string;
+  readonly session: Session;
+  /** Absent until somebody has entered them, and while they are in dispute. */
+  readonly conditions: Conditions | undefined;
+}
+
+export interface Programme {
+  readonly weekendId: string;
+  readonly weekend: RaceWeekend;
+  readonly venue: Venue | undefined;
+  /** Absent until somebody has entered it, and while it is in dispute. */
+  readonly course: Course | undefined;
+  /** In the order in which they start. */
+  readonly sessions: readonly ScheduledSession[];
+}
+
+/** All weekends, newest first. */
+export function weekends(ledger: Ledger): readonly { readonly id: string; readonly weekend: RaceWeekend }[] {
+  return ledger
+    .keys(weekendKind)
+    .flatMap((id) => {
+      const weekend = knownValue(ledger, weekendKind, id);
+      return weekend ? [{ id, weekend }] : [];
+    })
+    .sort((a, b) => (a.weekend.startsOn < b.weekend.startsOn ? 1 : -1));
+}
+
+/** The season, that is the year, in which a weekend is ridden. */
+export function seasonOf(weekend: RaceWeekend): number {
+  return Number(weekend.startsOn.slice(0, 4));
+}
+
+/** The programme of `weekendId`, or undefined while the weekend is not known. */
+export function programme(ledger: Ledger, weekendId: string): Programme | undefined {
+  const weekend = knownValue(ledger, weekendKind, weekendId);
+  if (!weekend) return undefined;
+  const sessions = ledger
+    .keys(sessionKind)
+    .filter((key) => key.startsWith(`${weekendId}/`))
+    .flatMap((key) => {
+      const session = knownValue(ledger, sessionKind, key);
+      if (!session) return [];
+      const conditions = settledValue(ledger.current(conditionsKind, key));
+      return [{ id: key.slice(weekendId.length + 1), session, conditions }];
+    })
+    .sort((a, b) => (a.session.startsAt < b.session.startsAt ? -1 : 1));
+  return {
+    weekendId,
+    weekend,
+    venue: knownValue(ledger, venueKind, weekend.venue),
+    course: settledValue(ledger.current(courseKind, weekendId)),
+    sessions,
+  };
+}
