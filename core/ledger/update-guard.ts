@@ -1,0 +1,162 @@
+import * as Y from "yjs";
+import { recordsName } from "./document.ts";
+import { sameJson } from "./plain-json.ts";
+import { describeLedgerProblem } from "./problem.ts";
+import { type LedgerRecord, parseRecord } from "./record.ts";
+import { findUnplaceable, type Position, type Run } from "./update-order.ts";
+
+/** Why an update is refused, and a sentence for the person whose device sent it. */
+export type UpdateProblem = {
+  readonly type:
+    | "too large"
+    | "undecodable"
+    | "removes"
+    | "not records"
+    | "elsewhere"
+    /** Builds on entries that are not here: ask the sender for them; nothing need be wrong with it. */
+    | "gap"
+    /** Says something else under numbers that are taken: two devices share a client number. */
+    | "contradicts"
+    | "bad record";
+  readonly sentence: string;
+};
+
+/** The outcome of inspecting an update; `records` are those that the document does not hold yet. */
+export type UpdateInspection =
+  | { readonly ok: true; readonly records: readonly LedgerRecord[] }
+  | { readonly ok: false; readonly problem: UpdateProblem };
+
+/** Largest update, bytes, when nothing else is said. */
+export const allowedUpdateBytes = 1024 * 1024;
+
+/**
+ * Judges an update (yjs, format 1) before it is applied to a document; changes
+ * nothing. It may only add records to the array `records`. Never throws, and
+ * takes time in proportion to the bytes, whatever counts the update claims: an
+ * update that passes is one that applies at once and as a whole.
+ */
+export function inspectUpdate(
+  update: Uint8Array,
+  ydoc: Y.Doc,
+  options: { readonly maximumBytes?: number } = {},
+): UpdateInspection {
+  const maximumBytes = options.maximumBytes ?? allowedUpdateBytes;
+  if (update.length > maximumBytes) {
+    return refuse("too large", `The change takes ${update.length} bytes; at most ${maximumBytes} are allowed.`);
+  }
+  const decoded = decode(update);
+  if (decoded === undefined) return refuse("undecodable", "The change is damaged and cannot be read.");
+  if (decoded.ds.clients.size > 0) {
+    return refuse("removes", "The change removes entries; entries can only be added.");
+  }
+  const clients = new Set(decoded.structs.map(({ id }) => id.client));
+  // Applying keeps only the last block of a client, so that a repeated one would be accepted and lost.
+  if (clients.size !== declaredBlocks(update)) {
+    return refuse("undecodable", "The change names one sender twice, or one without entries, and cannot be read.");
+  }
+  const items: RecordItem[] = [];
+  for (const struct of decoded.structs) {
+    if (struct instanceof Y.Skip) continue;
+    if (!isRecordItem(struct)) {
+      return refuse(
+        "not records",
+        "The change holds something that is not a list of records; only those can be added.",
+      );
+    }
+    if (!standsInRecords(struct, ydoc)) {
+      return refuse("elsewhere", `The change adds outside the list "${recordsName}"; records belong there alone.`);
+    }
+    items.push(struct);
+  }
+  const knownClock = (client: number): number => Y.getState(ydoc.store, client);
+  if (findUnplaceable(items.map(runOf), knownClock) !== undefined) {
+    return refuse("gap", "The change builds on earlier entries that have not arrived; they have to be sent first.");
+  }
+  return inspectRecords(items, ydoc);
+}
+
+type RecordItem = Y.Item & { readonly content: Y.ContentAny };
+
+function decode(update: Uint8Array): ReturnType<typeof Y.decodeUpdate> | undefined {
+  try {
+    return Y.decodeUpdate(update);
+  } catch {
+    return undefined;
+  }
+}
+
+/** The count of blocks, one a client, that opens an update: a number in groups of 7 bits, the lowest first. */
+function declaredBlocks(update: Uint8Array): number {
+  let count = 0;
+  let factor = 1;
+  for (const byte of update) {
+    count += (byte & 0x7f) * factor;
+    if (byte < 0x80) break;
+    factor *= 0x80;
+  }
+  return count;
+}
+
+// An item without length would break the search by clock in the document.
+function isRecordItem(struct: Y.AbstractStruct): struct is RecordItem {
+  return struct instanceof Y.Item && struct.content instanceof Y.ContentAny && struct.length > 0;
+}
+
+/**
+ * True when an item goes into the root array of records. One without a parent
+ * of its own goes where its neighbours are: those in the document are looked at
+ * here, those in the same update pass this check themselves.
+ */
+function standsInRecords(item: RecordItem, ydoc: Y.Doc): boolean {
+  if (item.parentSub !== null) return false;
+  const neighbours = neighboursOf(item);
+  if (neighbours.length === 0) return (item.parent as unknown) === recordsName;
+  return neighbours.every(({ client, clock }) => {
+    if (clock >= Y.getState(ydoc.store, client)) return true;
+    const known = itemAt(ydoc, { client, clock });
+    return known !== undefined && known.parent === ydoc.share.get(recordsName) && known.parentSub === null;
+  });
+}
+
+function neighboursOf({ origin, rightOrigin }: Y.Item): Position[] {
+  return [origin, rightOrigin].filter((id) => id !== null);
+}
+
+function runOf(item: RecordItem): Run {
+  const { client, clock } = item.id;
+  return { client, clock, length: item.length, needs: neighboursOf(item) };
+}
+
+function itemAt(ydoc: Y.Doc, { client, clock }: Position): Y.Item | undefined {
+  const struct: unknown = Y.getItem(ydoc.store, Y.createID(client, clock));
+  return struct instanceof Y.Item ? struct : undefined;
+}
+
+function inspectRecords(items: readonly RecordItem[], ydoc: Y.Doc): UpdateInspection {
+  const records: LedgerRecord[] = [];
+  for (const { id, content } of items) {
+    const known = Y.getState(ydoc.store, id.client);
+    for (const [offset, raw] of content.arr.entries()) {
+      const position = { client: id.client, clock: id.clock + offset };
+      if (position.clock < known) {
+        if (!sameJson(raw, contentAt(ydoc, position))) {
+          return refuse("contradicts", "The change contradicts entries that are here under the same numbers.");
+        }
+        continue;
+      }
+      const parsed = parseRecord(raw);
+      if (!parsed.ok) return refuse("bad record", describeLedgerProblem(parsed.problem));
+      records.push(parsed.record);
+    }
+  }
+  return { ok: true, records };
+}
+
+function contentAt(ydoc: Y.Doc, position: Position): unknown {
+  const item = itemAt(ydoc, position);
+  return item?.content.getContent()[position.clock - item.id.clock];
+}
+
+function refuse(type: UpdateProblem["type"], sentence: string): UpdateInspection {
+  return { ok: false, problem: { type, sentence } };
+}
