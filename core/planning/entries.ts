@@ -1,0 +1,97 @@
+/**
+ * What people do, as entries for a writer: each function turns one act into the
+ * values to write, with the cause that the changelog shows. Nothing is written
+ * here; a limit that the act would break comes back as a sentence instead.
+ */
+import type { Adjustment } from "#core/advice/adjustment.ts";
+import { checkValue, describeLimitProblem } from "#core/advice/limits.ts";
+import type { Cause } from "#core/ledger/cause.ts";
+import { type Current, settledValue } from "#core/ledger/ledger.ts";
+import type { WriteEntry } from "#core/ledger/write.ts";
+import type { TypedQuantity } from "#core/quantity/unit.ts";
+import type { AdjusterPath } from "#core/team/adjuster.ts";
+import type { SetupValues } from "#core/team/baseline.ts";
+import type { RiderBike } from "#core/team/roster.ts";
+import type { Surroundings } from "#core/team/surroundings.ts";
+import { settingKey } from "#core/weekend/on-the-bike.ts";
+import { decisionKind, settingKind } from "#core/weekend/record-kinds.ts";
+import type { LoggedRun } from "#core/weekend/runs.ts";
+import type { Setting } from "#core/weekend/setting.ts";
+
+export type EntriesResult =
+  | { readonly ok: true; readonly entries: readonly WriteEntry[] }
+  | { readonly ok: false; readonly sentence: string };
+
+/** Where and for what a setting is made. */
+export interface Occasion {
+  readonly mounted: RiderBike;
+  readonly weekendId: string;
+  readonly sessionId?: string;
+  /** Temperature and altitude at which a pressure is read now. */
+  readonly heldAt?: Surroundings;
+  /** Settled readings on the bike, which the new values have to agree with. */
+  readonly onTheBike: SetupValues;
+}
+
+/**
+ * Settings to make, each checked against its limits and against the others as they will be.
+ * `standing` is "reported" when the rider says so and no mechanic has seen it.
+ */
+export function settingEntries(
+  occasion: Occasion,
+  values: SetupValues,
+  cause: Cause,
+  standing: Setting["standing"] = "on the bike",
+): EntriesResult {
+  const { mounted, weekendId, sessionId, heldAt, onTheBike } = occasion;
+  const after: SetupValues = { ...onTheBike, ...values };
+  const entries: WriteEntry[] = [];
+  for (const [path, quantity] of Object.entries(values) as [AdjusterPath, TypedQuantity][]) {
+    const problem = checkValue(mounted, path, quantity, after);
+    if (problem) return { ok: false, sentence: describeLimitProblem(problem) };
+    const setting: Setting = {
+      quantity,
+      standing,
+      weekend: weekendId,
+      ...(sessionId !== undefined && { session: sessionId }),
+      ...(heldAt && { heldAt }),
+    };
+    entries.push({ kind: settingKind, key: settingKey(mounted.riderId, mounted.bikeId, path), value: setting, cause });
+  }
+  return { ok: true, entries };
+}
+
+/** Takes an adjustment: its setting, what follows from it, and that the run is answered. */
+export function adjustmentEntries(occasion: Occasion, logged: LoggedRun, adjustment: Adjustment): EntriesResult {
+  const values: Partial<Record<AdjusterPath, TypedQuantity>> = { [adjustment.setting.path]: adjustment.setting.to };
+  for (const { path, to } of adjustment.coupled) values[path] = to;
+  const settings = settingEntries(occasion, values, { type: "advice", rule: adjustment.rule, run: logged.id });
+  if (!settings.ok) return settings;
+  return { ok: true, entries: [...settings.entries, decisionEntry(logged, "adjusted")] };
+}
+
+/** That a run was answered, by a change or by leaving the bike as it is. */
+export function decisionEntry(logged: LoggedRun, outcome: "adjusted" | "left as it is"): WriteEntry {
+  return { kind: decisionKind, key: `${logged.riderId}/${logged.id}`, value: { outcome } };
+}
+
+/** A mechanic has seen what the rider reported, and it is so. */
+export function confirmationEntry(mounted: RiderBike, path: AdjusterPath, current: Current<Setting>): EntriesResult {
+  const reported = settledValue(current);
+  const head = current.state === "settled" ? current.heads[0] : undefined;
+  if (!reported || !head || reported.standing !== "reported") {
+    return { ok: false, sentence: "There is no reported change to confirm." };
+  }
+  const value: Setting = { ...reported, standing: "on the bike" };
+  return {
+    ok: true,
+    entries: [
+      {
+        kind: settingKind,
+        key: settingKey(mounted.riderId, mounted.bikeId, path),
+        value,
+        cause: { type: "confirmation", record: head.id },
+      },
+    ],
+  };
+}

@@ -1,0 +1,97 @@
+/** Advice on a run of a rider, put together from the records. */
+import type { Advice, EarlierMove } from "#core/advice/adjustment.ts";
+import { adviseOnRun } from "#core/advice/adjustments.ts";
+import { blendBasis } from "#core/advice/baseline-blend.ts";
+import { ridingValues } from "#core/advice/riding-values.ts";
+import { type Ledger, settledValue } from "#core/ledger/ledger.ts";
+import { splitSubject } from "#core/ledger/record.ts";
+import { toSi } from "#core/quantity/unit.ts";
+import type { AdjusterPath } from "#core/team/adjuster.ts";
+import { baselinesOf, type RiderBike, riderBike } from "#core/team/roster.ts";
+import type { Surroundings } from "#core/team/surroundings.ts";
+import { changelog } from "#core/weekend/changelog.ts";
+import { parseSettingKey, settingsOnBike, valuesOnBike } from "#core/weekend/on-the-bike.ts";
+import { type Programme, programme } from "#core/weekend/programme.ts";
+import { settingKind } from "#core/weekend/record-kinds.ts";
+import type { LoggedRun } from "#core/weekend/runs.ts";
+import type { Setting } from "#core/weekend/setting.ts";
+import { describeSheetProblem, type SheetProblem } from "./setup-sheet.ts";
+
+export type RunAdviceResult =
+  | { readonly ok: true; readonly advice: Advice; readonly mounted: RiderBike }
+  | { readonly ok: false; readonly problem: SheetProblem };
+
+export { describeSheetProblem };
+
+/** Advice on `logged`, given what is on the rider's bike now and what was on it at the run. */
+export function adviceOnRun(ledger: Ledger, logged: LoggedRun): RunAdviceResult {
+  const { run, riderId } = logged;
+  const mounted = riderBike(ledger, riderId);
+  if (!mounted) return { ok: false, problem: { type: "unknown rider", riderId } };
+  const plan = programme(ledger, run.weekend);
+  if (!plan) return { ok: false, problem: { type: "unknown weekend", weekendId: run.weekend } };
+  if (!plan.course) return { ok: false, problem: { type: "no course", weekend: plan.weekend.name } };
+  const session = plan.sessions.find((candidate) => candidate.id === run.session);
+  if (!session?.conditions) {
+    return { ok: false, problem: { type: "no conditions", session: session?.session.name ?? run.session } };
+  }
+  const ride: Surroundings = { temperature: session.conditions.air, altitude: plan.course.altitude };
+  const current = settingsOnBike(ledger, mounted);
+  const now = new Map(
+    [...current].flatMap(([path, state]): [AdjusterPath, Setting][] => {
+      const setting = settledValue(state);
+      return setting ? [[path, setting]] : [];
+    }),
+  );
+  const advice = adviseOnRun({
+    mounted,
+    run,
+    course: ride,
+    onTheBike: valuesOnBike(current),
+    riding: ridingValues(mounted, now, ride),
+    ridingAtRun: ridingValues(mounted, settingsAtRun(ledger, logged, now), ride),
+    baselineSag: baselineSag(ledger, mounted, plan),
+    earlier: earlierMoves(ledger, logged),
+  });
+  return { ok: true, advice, mounted };
+}
+
+/** The settings that the run's own record names; what it does not name is taken to be as now. */
+function settingsAtRun(
+  ledger: Ledger,
+  { run, riderId }: LoggedRun,
+  now: ReadonlyMap<AdjusterPath, Setting>,
+): ReadonlyMap<AdjusterPath, Setting> {
+  const then = new Map(now);
+  for (const id of run.setup ?? []) {
+    const record = ledger.record(id);
+    const subject = record && splitSubject(record.subject);
+    const address = subject?.kind === settingKind.kind ? parseSettingKey(subject.key) : undefined;
+    if (record?.value === undefined || address?.riderId !== riderId || address.bikeId !== run.bike) continue;
+    then.set(address.path, record.value as Setting);
+  }
+  return then;
+}
+
+/** The sag of the baseline that has the largest share in this weekend's blend, where it was measured. */
+function baselineSag(ledger: Ledger, mounted: RiderBike, plan: Programme): Readonly<Record<string, number>> {
+  if (!plan.course) return {};
+  const { shares } = blendBasis(baselinesOf(ledger, mounted.riderId), mounted.bikeId, plan.course.mix);
+  const sags: Record<string, number> = {};
+  for (const { baseline } of [...shares].sort((a, b) => a.share - b.share)) {
+    for (const place of ["fork", "shock"] as const) {
+      const sag = baseline.sag?.[place];
+      if (sag) sags[place] = toSi(sag);
+    }
+  }
+  return sags;
+}
+
+/** What was changed for earlier runs of this weekend, on advice. Changes for this very run count too: it was answered once. */
+function earlierMoves(ledger: Ledger, { run, riderId }: LoggedRun): readonly EarlierMove[] {
+  return [...changelog(ledger, { riderId, weekend: run.weekend })]
+    .reverse()
+    .flatMap(({ cause, path, bikeId }) =>
+      cause?.type === "advice" && bikeId === run.bike ? { rule: cause.rule, path } : [],
+    );
+}
