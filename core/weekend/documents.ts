@@ -5,7 +5,7 @@ import type { RecordKind } from "#core/ledger/kind.ts";
 /**
  * The document for `key` of `kind` in `season` (a year). A rider's kinds have keys that begin with the rider's id.
  */
-export function documentForRecord(kind: RecordKind<never>, key: string, season: number): string {
+export function documentForRecord(kind: RecordKind, key: string, season: number): string {
   return kind.scope === "team"
     ? documentNameFor({ scope: "team" })
     : documentNameFor({ scope: "rider", rider: key.slice(0, key.indexOf("/")), year: season });

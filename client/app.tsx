@@ -1,0 +1,21 @@
+import { Route, Router } from "@solidjs/router";
+import { DeviceProvider } from "./device/device-context.tsx";
+import { PitRoutes } from "./pit/pit-routes.tsx";
+import { ReviewRoutes } from "./review/review-routes.tsx";
+import { Shell } from "./shell/shell.tsx";
+import { WhoAreYou } from "./shell/who-are-you.tsx";
+import { TracksideRoutes } from "./trackside/trackside-routes.tsx";
+
+/** The three workplaces behind a choice of who you are. */
+export function App() {
+  return (
+    <DeviceProvider>
+      <Router root={Shell}>
+        <Route path="/" component={WhoAreYou} />
+        <PitRoutes />
+        <TracksideRoutes />
+        <ReviewRoutes />
+      </Router>
+    </DeviceProvider>
+  );
+}

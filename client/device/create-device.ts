@@ -1,0 +1,91 @@
+/**
+ * The device as the screens use it: signals over the ledger and the sync state,
+ * and acts that write. `create…` owns its scope: it closes with its owner.
+ */
+import { type Accessor, createMemo, createSignal, onCleanup } from "solid-js";
+import { type Ledger, settledValue } from "#core/ledger/ledger.ts";
+import type { WriteEntry, WriteOptions, WriteResult, Writer } from "#core/ledger/write.ts";
+import type { Member } from "#core/team/people.ts";
+import { memberKind } from "#core/team/record-kinds.ts";
+import { browserStorage, deviceId, storedMember, storeMember } from "./identity.ts";
+import type { SyncStatus } from "./sync-status.ts";
+import { openTeamDevice } from "./team-device.ts";
+
+export interface Device {
+  /** The ledger; reading it inside a computation re-runs that computation when records change. */
+  readonly ledger: Accessor<Ledger>;
+  /** The local copy of the team has been read: writing is possible. */
+  readonly loaded: Accessor<boolean>;
+  readonly status: Accessor<SyncStatus>;
+  readonly refusals: Accessor<readonly string[]>;
+  readonly memberId: Accessor<string | undefined>;
+  readonly member: Accessor<Member | undefined>;
+  identify(memberId: string | undefined): void;
+  /** Writes all entries as one batch, or none. */
+  write(entries: readonly WriteEntry[], options?: WriteOptions): WriteResult;
+  revert(recordId: string): WriteResult;
+  resolve: Writer["resolve"];
+}
+
+/** Opens the team on this device. Call it once, under the root. */
+export function createDevice(): Device {
+  const storage = browserStorage();
+  const socketOrigin = location.origin.replace(/^http/, "ws");
+  const team = openTeamDevice({
+    serverUrl: `${socketOrigin}/sync`,
+    deviceId: deviceId(storage),
+    now: () => Date.now(),
+  });
+  const [revision, setRevision] = createSignal(team.ledger.revision);
+  const [facts, setFacts] = createSignal(0);
+  const [memberId, setMemberId] = createSignal(storedMember(storage));
+  const stops = [
+    team.ledger.onChange(() => void setRevision(team.ledger.revision)),
+    team.onStatus(() => void setFacts((count) => count + 1)),
+  ];
+  onCleanup(() => {
+    for (const stop of stops) stop();
+    team.close();
+  });
+  const ledger = (): Ledger => {
+    revision();
+    return team.ledger;
+  };
+  const member = createMemo((): Member | undefined => {
+    const id = memberId();
+    return id === undefined ? undefined : settledValue(ledger().current(memberKind, id));
+  });
+  createMemo(() => {
+    const who = member();
+    if (who) team.showRiders(who.role === "rider" ? (who.rider === undefined ? [] : [who.rider]) : "all");
+  });
+  const writer = (): Writer => {
+    const id = memberId();
+    if (id === undefined) throw new Error("Somebody has to say who holds the device before anything is written.");
+    return team.writerFor(id);
+  };
+  return {
+    ledger,
+    loaded: () => {
+      facts();
+      return team.isLoaded();
+    },
+    status: () => {
+      facts();
+      return team.status();
+    },
+    refusals: () => {
+      facts();
+      return team.refusals();
+    },
+    memberId,
+    member,
+    identify: (id) => {
+      storeMember(storage, id);
+      setMemberId(id);
+    },
+    write: (entries, options) => writer().setMany(entries, options),
+    revert: (recordId) => writer().revert(recordId),
+    resolve: (kind, key, value, options) => writer().resolve(kind, key, value, options),
+  };
+}

@@ -1,0 +1,36 @@
+import { A, type RouteSectionProps } from "@solidjs/router";
+import { Show } from "solid-js";
+import { useDevice } from "#client/device/device-context.tsx";
+import { common } from "#client/text/english/common.ts";
+import { StatusLine } from "./status-line.tsx";
+import { createTheme } from "./theme.ts";
+
+/** What is on every screen: whose device it is, the sync state in words, and the look. */
+export function Shell(props: RouteSectionProps) {
+  const device = useDevice();
+  const theme = createTheme();
+  return (
+    <>
+      <header class="shell-bar">
+        <strong>{common.name}</strong>
+        <StatusLine />
+        <span class="push" />
+        <Show when={device.member()}>
+          {(member) => (
+            <A
+              href="/"
+              class="button"
+              aria-label={`${common.whoAreYou.holder(member().name)}. ${common.whoAreYou.change}`}
+            >
+              {member().name}
+            </A>
+          )}
+        </Show>
+        <button type="button" onClick={theme.change} aria-label={common.theme.switchTo(common.theme[theme.other()])}>
+          {common.theme[theme.other()]}
+        </button>
+      </header>
+      <main class="page">{props.children}</main>
+    </>
+  );
+}

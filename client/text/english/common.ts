@@ -1,0 +1,68 @@
+/** English texts that all workplaces share. */
+import type { AdjusterKind } from "#core/team/adjuster.ts";
+import type { CourseType } from "#core/team/course-type.ts";
+import type { Role } from "#core/team/people.ts";
+import type { Place } from "#core/team/place.ts";
+import type { Ground } from "#core/weekend/conditions.ts";
+
+export const common = {
+  name: "Pitslate",
+  loading: "Reading this device's copy…",
+  save: "Save",
+  cancel: "Cancel",
+  close: "Close",
+  undo: "Undo",
+  more: "Up by one step",
+  less: "Down by one step",
+  notKnown: "not known",
+  theme: { sun: "Sun", dark: "Dark", switchTo: (name: string) => `Switch to the ${name.toLowerCase()} screen` },
+  whoAreYou: {
+    title: "Who are you?",
+    hint: "What you write carries your name. You can change this at any time.",
+    none: "No team on this device yet. It comes from the pit laptop as soon as it is reached.",
+    change: "Change",
+    holder: (name: string) => `${name} has this device`,
+  },
+  roles: { mechanic: "Mechanic", rider: "Rider", manager: "Manager" } satisfies Record<Role, string>,
+  workplaces: { mechanic: "Pit", rider: "Trackside", manager: "Review" } satisfies Record<Role, string>,
+  courseTypes: { steep: "steep", jumpy: "jumpy", wet: "wet" } satisfies Record<CourseType, string>,
+  grounds: { "dry dust": "dry dust", dry: "dry", damp: "damp", wet: "wet", mud: "mud" } satisfies Record<
+    Ground,
+    string
+  >,
+  places: {
+    fork: "Fork",
+    shock: "Shock",
+    "front-tyre": "Front tyre",
+    "rear-tyre": "Rear tyre",
+  } satisfies Record<Place, string>,
+  adjusters: {
+    "main-pressure": "Main pressure",
+    "secondary-pressure": "Secondary pressure",
+    "volume-spacers": "Volume spacers",
+    "spring-rate": "Spring rate",
+    preload: "Preload",
+    rebound: "Rebound",
+    "low-speed-compression": "Low-speed compression",
+    "high-speed-compression": "High-speed compression",
+    "tyre-pressure": "Pressure",
+  } satisfies Record<AdjusterKind, string>,
+  status: {
+    loading: "Reading this device's copy",
+    onServer: "On the server",
+    onThisDevice: (waiting: number) =>
+      waiting === 0
+        ? "On this device. Asking the server what it has"
+        : `On this device only: ${entries(waiting)} not yet on the server`,
+    offline: (since: string, waiting: number) =>
+      waiting === 0
+        ? `Offline since ${since}. All of yours is on the server`
+        : `Offline since ${since}. ${entries(waiting)} on this device only`,
+    notSaved: "Not saved on this device: the browser gives no storage. Keep this page open",
+    unreadable: (count: number) => `${entries(count)} that this version cannot read`,
+  },
+} as const;
+
+function entries(count: number): string {
+  return count === 1 ? "1 entry" : `${count} entries`;
+}

@@ -1,0 +1,43 @@
+/** Numbers, times and quantities as people read them. */
+import type { TypedQuantity } from "#core/quantity/unit.ts";
+
+const number = new Intl.NumberFormat("en", { maximumFractionDigits: 2, useGrouping: false });
+const signed = new Intl.NumberFormat("en", { maximumFractionDigits: 2, signDisplay: "exceptZero", useGrouping: false });
+const clock = new Intl.DateTimeFormat("en-GB", { hour: "2-digit", minute: "2-digit" });
+const dayAndClock = new Intl.DateTimeFormat("en-GB", {
+  weekday: "short",
+  day: "numeric",
+  month: "short",
+  hour: "2-digit",
+  minute: "2-digit",
+});
+
+/** A number with at most two decimals. */
+export function formatNumber(value: number): string {
+  return number.format(value);
+}
+
+/** A value with its unit, as typed: "62 psi". */
+export function formatQuantity(quantity: TypedQuantity | undefined): string {
+  return quantity ? `${number.format(quantity.value)} ${quantity.unit}` : "—";
+}
+
+/** A difference with its sign: "+2 psi", "−1 clicks", "0 psi". */
+export function formatDifference(quantity: TypedQuantity | undefined): string {
+  return quantity ? `${signed.format(quantity.value).replace("-", "−")} ${quantity.unit}` : "—";
+}
+
+/** Millimetres from metres, whole. */
+export function formatMillimetres(metres: number | undefined): string {
+  return metres === undefined ? "—" : `${Math.round(metres * 1000)} mm`;
+}
+
+/** Wall-clock time of a moment (ms since the epoch, or ISO 8601): "14:05". */
+export function formatClock(moment: number | string): string {
+  return clock.format(new Date(moment));
+}
+
+/** Day and time of a moment: "Fri 29 May, 14:05". */
+export function formatMoment(moment: number | string): string {
+  return dayAndClock.format(new Date(moment));
+}
