@@ -1,0 +1,21 @@
+/** Largest single update that the server takes, in bytes. */
+export const maximumUpdateBytes = 1024 * 1024;
+
+/**
+ * Largest answer to a sync step 1, in bytes. A device that was away, or whose server came back from an old copy, answers
+ * with all that is missing in one message, and a stock client cannot split it: at the limit of a single update it
+ * would be cut off for ever.
+ */
+export const maximumCatchUpBytes = 16 * 1024 * 1024;
+
+/** Largest message on the socket, in bytes: the largest catch-up with its few numbers in front. */
+export const maximumMessageBytes = maximumCatchUpBytes + 64;
+
+/** Largest presence message, in bytes. */
+export const maximumPresenceBytes = 64 * 1024;
+
+/** Longest sentence of a refusal, in UTF-16 code units. */
+export const maximumRefusalSentence = 500;
+
+/** Path below which the documents are reached: `/sync/<document name>`. */
+export const syncPath = "/sync/";

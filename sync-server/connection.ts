@@ -1,0 +1,79 @@
+import type { WebSocket } from "ws";
+import { closeCode } from "#core/protocol/close-code.ts";
+import type { Heartbeat, Pulse } from "./heartbeat.ts";
+import { type Logger, reasonOf } from "./logging.ts";
+import type { Peer } from "./peer.ts";
+import type { Rooms } from "./rooms.ts";
+
+/** Most bytes that may wait in one socket for a slow reader; it is cut off and gets the rest when it comes back. */
+export const maximumBufferedBytes = 64 * 1024 * 1024;
+
+type ConnectionNeeds = {
+  readonly socket: WebSocket;
+  readonly document: string;
+  readonly rooms: Rooms;
+  readonly heartbeat: Heartbeat;
+  readonly logger: Logger;
+};
+
+/** Puts a socket into the room of a document and keeps it there until it closes. Nothing in its callbacks throws. */
+export function connect({ socket, document, rooms, heartbeat, logger }: ConnectionNeeds): void {
+  const guarded =
+    <Arguments extends unknown[]>(callback: (...given: Arguments) => void) =>
+    (...given: Arguments): void => {
+      try {
+        callback(...given);
+      } catch (error) {
+        logger.error("socket callback failed", { document, reason: reasonOf(error) });
+        socket.terminate();
+      }
+    };
+  const peer: Peer = {
+    send: guarded((message: Uint8Array) => {
+      if (socket.readyState !== socket.OPEN) return;
+      if (socket.bufferedAmount + message.length > maximumBufferedBytes) {
+        logger.warn("socket reads too slowly", { document });
+        socket.terminate();
+      } else {
+        socket.send(message);
+      }
+    }),
+    close: guarded((code: number, reason: string) => socket.close(code, shortReason(reason))),
+  };
+  const pulse: Pulse = {
+    ping: guarded(() => {
+      if (socket.readyState === socket.OPEN) socket.ping();
+    }),
+    terminate: guarded(() => {
+      logger.info("socket is silent", { document });
+      socket.terminate();
+    }),
+  };
+  const alive = heartbeat.watch(pulse);
+  socket.on("error", (error) => logger.info("socket failed", { document, reason: error.message }));
+  socket.on(
+    "close",
+    guarded(() => {
+      heartbeat.forget(pulse);
+      rooms.leave(peer);
+    }),
+  );
+  socket.on("pong", alive);
+  guarded(() => {
+    const session = rooms.join(document, peer);
+    socket.on(
+      "message",
+      guarded((data: unknown, isBinary: boolean) => {
+        alive();
+        if (socket.readyState !== socket.OPEN) return;
+        if (!isBinary || !(data instanceof Uint8Array)) peer.close(closeCode.binaryOnly, "The protocol is binary.");
+        else session?.receive(data);
+      }),
+    );
+  })();
+}
+
+/** A close frame holds 123 bytes of reason (RFC 6455, section 5.5); our reasons are plain ASCII. */
+function shortReason(reason: string): string {
+  return reason.slice(0, 123);
+}

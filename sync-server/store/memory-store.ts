@@ -1,0 +1,36 @@
+import type { LogEntry, QuarantinedUpdate, UpdateStore } from "./update-store.ts";
+
+/** A log that lives as long as the process: for tests and for replays that need no disk. */
+export function createMemoryStore(): UpdateStore {
+  const log: LogEntry[] = [];
+  const refused: QuarantinedUpdate[] = [];
+  let open = true;
+  const assertOpen = (): void => {
+    if (!open) throw new Error("The log is closed.");
+  };
+  return {
+    append(entries) {
+      assertOpen();
+      for (const entry of entries) log.push({ document: entry.document, update: entry.update.slice() });
+    },
+    load(document) {
+      assertOpen();
+      return log.filter((entry) => entry.document === document).map((entry) => entry.update.slice());
+    },
+    documents() {
+      assertOpen();
+      return [...new Set(log.map((entry) => entry.document))].sort();
+    },
+    quarantine(document, update, reason) {
+      assertOpen();
+      refused.push({ document, update: update.slice(), reason });
+    },
+    quarantined() {
+      assertOpen();
+      return [...refused];
+    },
+    close() {
+      open = false;
+    },
+  };
+}

@@ -1,0 +1,150 @@
+import { mkdirSync } from "node:fs";
+import { join } from "node:path";
+import Database from "libsql";
+import { lockFolder } from "./folder-lock.ts";
+import { StoreProblem } from "./store-problem.ts";
+import type { QuarantinedUpdate, UpdateStore } from "./update-store.ts";
+
+const storeVersion = 1;
+
+const tables = `
+  CREATE TABLE IF NOT EXISTS accepted (id INTEGER PRIMARY KEY, document TEXT NOT NULL, bytes BLOB NOT NULL);
+  CREATE INDEX IF NOT EXISTS accepted_by_document ON accepted (document, id);
+  CREATE TABLE IF NOT EXISTS quarantine (
+    id INTEGER PRIMARY KEY, document TEXT NOT NULL, bytes BLOB NOT NULL, reason TEXT NOT NULL,
+    refused_at TEXT NOT NULL DEFAULT CURRENT_TIMESTAMP
+  );
+  PRAGMA user_version = ${storeVersion};
+`;
+
+/**
+ * The log as a SQLite database `log.db` in a folder, which is made when it is missing.
+ * Write-ahead journal with `synchronous=FULL`: each commit ends with an fsync (https://sqlite.org/pragma.html#pragma_synchronous).
+ * @throws StoreProblem when the folder cannot be used, is in use, or was written by a newer version.
+ */
+export function openSqliteStore(folder: string): UpdateStore {
+  const unlock = claimFolder(folder);
+  try {
+    return storeOn(openDatabase(join(folder, "log.db")), unlock);
+  } catch (error) {
+    unlock();
+    if (error instanceof StoreProblem) throw error;
+    throw new StoreProblem(`The log in ${folder} cannot be opened: ${reasonOf(error)}.`, { cause: error });
+  }
+}
+
+function claimFolder(folder: string): () => void {
+  try {
+    mkdirSync(folder, { recursive: true });
+    return lockFolder(folder);
+  } catch (error) {
+    if (error instanceof StoreProblem) throw error;
+    throw new StoreProblem(`The data folder ${folder} cannot be used: ${reasonOf(error)}.`, { cause: error });
+  }
+}
+
+function openDatabase(path: string): Database.Database {
+  const database = new Database(path);
+  database.exec("PRAGMA journal_mode = WAL");
+  database.exec("PRAGMA synchronous = FULL");
+  const version = numberIn(database.prepare("PRAGMA user_version").get(), "user_version");
+  if (version > storeVersion) {
+    throw new StoreProblem(
+      `The log ${path} was written by a newer version of this program (${version}; this one knows ${storeVersion}).`,
+    );
+  }
+  database.exec(tables);
+  return database;
+}
+
+function storeOn(database: Database.Database, unlock: () => void): UpdateStore {
+  const insertAccepted = database.prepare("INSERT INTO accepted (document, bytes) VALUES (?, ?)");
+  const insertQuarantine = database.prepare("INSERT INTO quarantine (document, bytes, reason) VALUES (?, ?, ?)");
+  const selectDocument = database.prepare("SELECT bytes FROM accepted WHERE document = ? ORDER BY id");
+  const selectNames = database.prepare("SELECT DISTINCT document FROM accepted ORDER BY document");
+  const selectQuarantine = database.prepare("SELECT document, bytes, reason FROM quarantine ORDER BY id");
+  let open = true;
+  // The library goes on writing through prepared statements of a closed database.
+  const assertOpen = (): void => {
+    if (!open) throw new Error("The log is closed.");
+  };
+  return {
+    append(entries) {
+      assertOpen();
+      inTransaction(database, () => {
+        for (const entry of entries) insertAccepted.run(entry.document, entry.update);
+      });
+    },
+    load(document) {
+      assertOpen();
+      return selectDocument.all(document).map((row) => bytesIn(row));
+    },
+    documents() {
+      assertOpen();
+      return selectNames.all().map((row) => textIn(row, "document"));
+    },
+    quarantine(document, update, reason) {
+      assertOpen();
+      insertQuarantine.run(document, update, reason);
+    },
+    quarantined() {
+      assertOpen();
+      return selectQuarantine.all().map(
+        (row): QuarantinedUpdate => ({
+          document: textIn(row, "document"),
+          update: bytesIn(row),
+          reason: textIn(row, "reason"),
+        }),
+      );
+    },
+    close() {
+      if (!open) return;
+      open = false;
+      try {
+        database.exec("PRAGMA wal_checkpoint(TRUNCATE)");
+      } finally {
+        database.close();
+        unlock();
+      }
+    },
+  };
+}
+
+/** The library's own `transaction` loses the first error when the rollback fails too, so this one keeps it. */
+function inTransaction(database: Database.Database, write: () => void): void {
+  database.exec("BEGIN IMMEDIATE");
+  try {
+    write();
+    database.exec("COMMIT");
+  } catch (error) {
+    if (database.inTransaction) database.exec("ROLLBACK");
+    throw error;
+  }
+}
+
+function field(row: unknown, name: string): unknown {
+  return typeof row === "object" && row !== null ? (row as Record<string, unknown>)[name] : undefined;
+}
+
+function bytesIn(row: unknown): Uint8Array {
+  const bytes = field(row, "bytes");
+  if (bytes instanceof ArrayBuffer) return new Uint8Array(bytes);
+  if (bytes instanceof Uint8Array) return bytes;
+  throw new Error("The log holds a row without bytes.");
+}
+
+function textIn(row: unknown, name: string): string {
+  const text = field(row, name);
+  if (typeof text !== "string") throw new Error(`The log holds a row without ${name}.`);
+  return text;
+}
+
+function numberIn(row: unknown, name: string): number {
+  const number = field(row, name);
+  if (typeof number !== "number") throw new Error(`The log does not tell its ${name}.`);
+  return number;
+}
+
+function reasonOf(error: unknown): string {
+  return error instanceof Error ? error.message : String(error);
+}

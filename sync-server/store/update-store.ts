@@ -1,0 +1,24 @@
+/** One accepted update of one document. */
+export type LogEntry = { readonly document: string; readonly update: Uint8Array };
+
+/** An update that was refused, kept for inspection. */
+export type QuarantinedUpdate = LogEntry & { readonly reason: string };
+
+/**
+ * The durable log. Every function throws when the medium fails; after a failed `append` nothing of that batch is in the
+ * log. Every function but `close` throws after `close`.
+ */
+export type UpdateStore = {
+  /** Adds the entries in their order, all or none. They survive loss of power when it returns. */
+  append(entries: readonly LogEntry[]): void;
+  /** All updates of a document, oldest first; none for a document that was never written. */
+  load(document: string): readonly Uint8Array[];
+  /** Names of the documents with at least one update, sorted. */
+  documents(): readonly string[];
+  /** Keeps a refused update with the reason. */
+  quarantine(document: string, update: Uint8Array, reason: string): void;
+  /** All that was refused, oldest first. */
+  quarantined(): readonly QuarantinedUpdate[];
+  /** Ends it; a second call does nothing. */
+  close(): void;
+};

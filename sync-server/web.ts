@@ -1,0 +1,74 @@
+import type { IncomingMessage, RequestListener, ServerResponse } from "node:http";
+import { type Logger, reasonOf } from "./logging.ts";
+import { isFromThisMachine } from "./loopback.ts";
+import { securityHeaders } from "./security-headers.ts";
+import type { StaticFiles } from "./static-files.ts";
+
+export type Health = {
+  readonly status: "ok" | "not storing";
+  readonly protocolVersion: number;
+  readonly connections: number;
+  readonly documents: number;
+  readonly refusedUpdates: number;
+};
+
+type WebNeeds = { readonly files: StaticFiles; readonly health: () => Health; readonly logger: Logger };
+
+/** Answers plain requests: `/health` as JSON, everything else from the built client. */
+export function answerRequests({ files, health, logger }: WebNeeds): RequestListener {
+  return (request, response) => {
+    answer(request, response, files, health).catch((error: unknown) => {
+      logger.error("request failed", { reason: reasonOf(error) });
+      response.destroy();
+    });
+  };
+}
+
+async function answer(
+  request: IncomingMessage,
+  response: ServerResponse,
+  files: StaticFiles,
+  health: () => Health,
+): Promise<void> {
+  const { host, origin } = request.headers;
+  if (host === undefined || !isFromThisMachine(host, origin)) {
+    sendText(response, 403, "This server answers this machine only.");
+    return;
+  }
+  for (const [name, value] of Object.entries(securityHeaders(host))) response.setHeader(name, value);
+  if (request.method !== "GET" && request.method !== "HEAD") {
+    response.setHeader("allow", "GET, HEAD");
+    sendText(response, 405, "Only GET and HEAD are answered.");
+    return;
+  }
+  const url = request.url ?? "/";
+  if (url.split("?", 1)[0] === "/health") {
+    const report = health();
+    const status = report.status === "ok" ? 200 : 503;
+    send(response, status, JSON.stringify(report), "application/json; charset=utf-8", "no-store");
+    return;
+  }
+  const file = await files(url);
+  if (file.status === 200) send(response, 200, file.body, file.type, file.caching);
+  else sendText(response, file.status, file.sentence);
+}
+
+function sendText(response: ServerResponse, status: number, sentence: string): void {
+  send(response, status, `${sentence}\n`, "text/plain; charset=utf-8", "no-store");
+}
+
+/** Node leaves the body out of an answer to HEAD by itself. */
+function send(
+  response: ServerResponse,
+  status: number,
+  body: string | Uint8Array,
+  type: string,
+  caching: string,
+): void {
+  response.writeHead(status, {
+    "content-type": type,
+    "content-length": typeof body === "string" ? Buffer.byteLength(body) : body.length,
+    "cache-control": caching,
+  });
+  response.end(body);
+}
