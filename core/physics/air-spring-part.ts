@@ -46,16 +46,16 @@ export interface AirSpringSetting {
  * @throws PhysicsError for the first thing that cannot be.
  */
 export function checkedChambers(geometry: AirSpringGeometry, setting: AirSpringSetting): Volume {
-  positive("Stroke", geometry.stroke);
-  positive("Area of the positive side", geometry.positiveArea);
-  within("Area of the negative side", geometry.negativeArea, 0, geometry.positiveArea);
-  positive("Volume of the main chamber", geometry.positiveVolume);
-  positive("Volume of the negative chamber", geometry.negativeVolume);
-  within("Equalising stroke", geometry.equalisingStroke, 0, geometry.stroke);
-  notNegative("Volume of a spacer", geometry.spacerVolume);
+  positive("Stroke in m", geometry.stroke);
+  positive("Area of the positive side in m²", geometry.positiveArea);
+  within("Area of the negative side in m²", geometry.negativeArea, 0, geometry.positiveArea);
+  positive("Volume of the main chamber in m³", geometry.positiveVolume);
+  positive("Volume of the negative chamber in m³", geometry.negativeVolume);
+  within("Equalising stroke in m", geometry.equalisingStroke, 0, geometry.stroke);
+  notNegative("Volume of a spacer in m³", geometry.spacerVolume);
   count("Number of spacers", setting.spacers);
-  positive("Ambient pressure", setting.ambient);
-  notNegative("Main pressure", setting.main);
+  positive("Ambient pressure in Pa", setting.ambient);
+  notNegative("Main pressure in Pa", setting.main);
   checkSecondary(geometry, setting);
 
   const volume = geometry.positiveVolume - setting.spacers * geometry.spacerVolume;
@@ -73,8 +73,8 @@ export function checkedChambers(geometry: AirSpringGeometry, setting: AirSpringS
 function checkSecondary(geometry: AirSpringGeometry, setting: AirSpringSetting): void {
   const { secondaryVolume } = geometry;
   const { main, secondary } = setting;
-  if (secondaryVolume !== undefined) positive("Volume of the secondary chamber", secondaryVolume);
-  if (secondary !== undefined) finite("Secondary pressure", secondary);
+  if (secondaryVolume !== undefined) positive("Volume of the secondary chamber in m³", secondaryVolume);
+  if (secondary !== undefined) finite("Secondary pressure in Pa", secondary);
   if ((secondary === undefined) !== (secondaryVolume === undefined))
     throw new PhysicsError(
       "secondary chamber missing",

@@ -36,14 +36,14 @@ const BAROMETER_RANGE = [20_000, 110_000] as const;
 
 /** Geopotential altitude (m) of a geometric altitude (m, above −2 000): what is left of the height when gravity is taken as constant. */
 export function geopotentialAltitude(altitude: Length): Length {
-  finite("Altitude", altitude);
+  finite("Altitude in m", altitude);
   return metres((EARTH_RADIUS * altitude) / (EARTH_RADIUS + altitude));
 }
 
 /** Temperature (K) of the standard atmosphere at a geometric altitude (m). @throws PhysicsError outside the valid range. */
 export function standardTemperature(altitude: Length): Temperature {
   const height = geopotentialAltitude(altitude);
-  within("Altitude", height, LOWEST_GEOPOTENTIAL, HIGHEST_GEOPOTENTIAL);
+  within("Altitude in m", height, LOWEST_GEOPOTENTIAL, HIGHEST_GEOPOTENTIAL);
   return kelvins(SEA_LEVEL_TEMPERATURE - LAPSE_RATE * height);
 }
 
@@ -69,5 +69,5 @@ export function ambientPressure(place: {
   readonly barometer?: AbsolutePressure | undefined;
 }): AbsolutePressure {
   if (place.barometer === undefined) return standardPressure(place.altitude);
-  return within("Barometer reading", place.barometer, ...BAROMETER_RANGE);
+  return within("Barometer reading in Pa", place.barometer, ...BAROMETER_RANGE);
 }

@@ -23,8 +23,8 @@ export function withBottomOutBumper(
   spring: Spring,
   bumper: { readonly from: Length; readonly rate: SpringRate },
 ): Spring {
-  const from = within("Start of the bumper", bumper.from, 0, spring.stroke);
-  const rate = positive("Rate of the bumper", bumper.rate);
+  const from = within("Start of the bumper in m", bumper.from, 0, spring.stroke);
+  const rate = positive("Rate of the bumper in N/m", bumper.rate);
   const pressed = (x: Length): number => Math.max(0, x - from);
   return {
     stroke: spring.stroke,
@@ -39,8 +39,8 @@ export function withTopOutBumper(
   spring: Spring,
   bumper: { readonly until: Length; readonly rate: SpringRate },
 ): Spring {
-  const until = within("End of the bumper", bumper.until, 0, spring.stroke);
-  const rate = positive("Rate of the bumper", bumper.rate);
+  const until = within("End of the bumper in m", bumper.until, 0, spring.stroke);
+  const rate = positive("Rate of the bumper in N/m", bumper.rate);
   const pressed = (x: Length): number => Math.max(0, until - x);
   return {
     stroke: spring.stroke,

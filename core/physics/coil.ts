@@ -26,9 +26,9 @@ export function createCoilSpring(coil: {
   readonly preload: Length;
   readonly stroke: Length;
 }): Spring {
-  const stroke = positive("Stroke", coil.stroke);
-  const rate = positive("Spring rate", coil.rate);
-  const preload = notNegative("Preload", coil.preload);
+  const stroke = positive("Stroke in m", coil.stroke);
+  const rate = positive("Spring rate in N/m", coil.rate);
+  const preload = notNegative("Preload in m", coil.preload);
   return {
     stroke,
     force(x) {
@@ -48,14 +48,14 @@ export function createCoilSpring(coil: {
 
 /** Preload (m) of `turns` of the collar from where it first touches the coil, on a thread of `pitch` (m a turn, > 0). */
 export function preloadFromTurns(turns: number, pitch: Length): Length {
-  return metres(notNegative("Turns of preload", turns) * positive("Thread pitch", pitch));
+  return metres(notNegative("Turns of preload", turns) * positive("Thread pitch in m", pitch));
 }
 
 /** The rate (N/m) of a coil that sags `sag` (m) under `load` (N, > 0) with `preload` (m, ≥ 0). @throws PhysicsError when sag and preload are both 0. */
 export function rateForSag(wish: { readonly load: Force; readonly sag: Length; readonly preload: Length }): SpringRate {
-  const load = positive("Load", wish.load);
-  const shortening = notNegative("Sag", wish.sag) + notNegative("Preload", wish.preload);
-  return newtonsPerMetre(load / positive("Sag and preload together", shortening));
+  const load = positive("Load in N", wish.load);
+  const shortening = notNegative("Sag in m", wish.sag) + notNegative("Preload in m", wish.preload);
+  return newtonsPerMetre(load / positive("Sag and preload together in m", shortening));
 }
 
 /**
@@ -67,6 +67,7 @@ export function preloadForSag(wish: {
   readonly sag: Length;
   readonly rate: SpringRate;
 }): Possible<Length> {
-  const preload = positive("Load", wish.load) / positive("Spring rate", wish.rate) - notNegative("Sag", wish.sag);
+  const preload =
+    positive("Load in N", wish.load) / positive("Spring rate in N/m", wish.rate) - notNegative("Sag in m", wish.sag);
   return preload < 0 ? notPossible("tops out") : possible(metres(preload));
 }

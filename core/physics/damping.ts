@@ -24,8 +24,8 @@ export function clicksToKeepDampingRatio(change: {
   readonly rateAfter: SpringRate;
   readonly perClick?: number | undefined;
 }): number {
-  const before = positive("Spring rate before", change.rateBefore);
-  const after = positive("Spring rate after", change.rateAfter);
+  const before = positive("Spring rate before in N/m", change.rateBefore);
+  const after = positive("Spring rate after in N/m", change.rateAfter);
   const perClick = positive("Change of one click", change.perClick ?? DEFAULT_CHANGE_PER_CLICK);
   return Math.log(after / before) / (2 * Math.log1p(perClick));
 }

@@ -25,9 +25,9 @@ export function dropStroke(drop: {
   readonly speed: number;
 }): Possible<Length> {
   const { spring } = drop;
-  const mass = positive("Mass", drop.mass);
+  const mass = positive("Mass in kg", drop.mass);
   const weight = newtons(mass * STANDARD_GRAVITY);
-  const motion = (mass * notNegative("Speed", drop.speed) ** 2) / 2;
+  const motion = (mass * notNegative("Speed in m/s", drop.speed) ** 2) / 2;
   const excess = (x: number): number => spring.energy(metres(x)) - weight * x - motion;
   const rest = staticSag(spring, weight);
   if (!rest.possible && rest.reason === "bottoms out") return notPossible("bottoms out");

@@ -96,9 +96,9 @@ export function fitLoadAndVolume(search: {
     throw new PhysicsError("too few measurements", "To fit a chamber volume, two settings or more must be measured.", {
       measurements: measurements.length,
     });
-  const low = positive("Lower bound of the volume", search.low);
-  const high = finite("Upper bound of the volume", search.high);
-  within("Lower bound of the volume", low, 0, high);
+  const low = positive("Lower bound of the volume in m³", search.low);
+  const high = finite("Upper bound of the volume in m³", search.high);
+  within("Lower bound of the volume in m³", low, 0, high);
   const fitAt = (volume: number): LoadFit =>
     fitLoad(measurements.map(({ build, sag }) => ({ spring: build(cubicMetres(volume)), sag })));
   const error = (volume: number): number => fitAt(volume).rootMeanSquare;
@@ -118,9 +118,9 @@ export function fitFrontShare(fork: {
   readonly sprungMass: Mass;
   readonly angleFromVertical: Angle;
 }): Possible<number> {
-  const angle = within("Angle of the fork from the vertical", fork.angleFromVertical, 0, Math.PI / 2);
-  const whole = positive("Sprung mass", fork.sprungMass) * STANDARD_GRAVITY * Math.cos(angle);
-  const share = positive("Load", fork.load) / whole;
+  const angle = within("Angle of the fork from the vertical in rad", fork.angleFromVertical, 0, Math.PI / 2);
+  const whole = positive("Sprung mass in kg", fork.sprungMass) * STANDARD_GRAVITY * Math.cos(angle);
+  const share = positive("Load in N", fork.load) / whole;
   return share < 1 ? possible(share) : notPossible("no share between none and all");
 }
 

@@ -22,22 +22,22 @@ import { notNegative, positive, within } from "./input.ts";
 
 /** Natural frequency (Hz) of `mass` (kg, > 0) on `rate` (N/m, > 0). */
 export function naturalFrequency(rate: SpringRate, mass: Mass): Frequency {
-  return hertz(Math.sqrt(positive("Spring rate", rate) / positive("Mass", mass)) / (2 * Math.PI));
+  return hertz(Math.sqrt(positive("Spring rate in N/m", rate) / positive("Mass in kg", mass)) / (2 * Math.PI));
 }
 
 /** The smallest damping coefficient (N s/m) with which `mass` (kg, > 0) on `rate` (N/m, > 0) does not swing past its rest. */
 export function criticalDamping(rate: SpringRate, mass: Mass): DampingCoefficient {
-  return newtonSecondsPerMetre(2 * Math.sqrt(positive("Spring rate", rate) * positive("Mass", mass)));
+  return newtonSecondsPerMetre(2 * Math.sqrt(positive("Spring rate in N/m", rate) * positive("Mass in kg", mass)));
 }
 
 /** `damping` (N s/m, ≥ 0) as a part of the critical one: 1 does not overshoot. */
 export function dampingRatio(damping: DampingCoefficient, rate: SpringRate, mass: Mass): number {
-  return notNegative("Damping", damping) / criticalDamping(rate, mass);
+  return notNegative("Damping in N s/m", damping) / criticalDamping(rate, mass);
 }
 
 /** Frequency (Hz) at which a damped vibration swings, from the undamped `natural` one and a damping ratio from 0 to below 1. */
 export function dampedFrequency(natural: Frequency, ratio: number): Frequency {
-  return hertz(positive("Natural frequency", natural) * Math.sqrt(1 - underdamped(ratio) ** 2));
+  return hertz(positive("Natural frequency in Hz", natural) * Math.sqrt(1 - underdamped(ratio) ** 2));
 }
 
 /** Logarithmic decrement of a damping ratio from 0 to below 1. */

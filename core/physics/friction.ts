@@ -19,6 +19,6 @@ export function sagBand(
   load: Force,
   friction: Force,
 ): { readonly least: Possible<Length>; readonly most: Possible<Length> } {
-  notNegative("Friction", friction);
+  notNegative("Friction in N", friction);
   return { least: staticSag(spring, newtons(load - friction)), most: staticSag(spring, newtons(load + friction)) };
 }

@@ -55,8 +55,8 @@ export function pressureAtTemperature(
   from: Temperature,
   to: Temperature,
 ): AbsolutePressure {
-  positive("Pressure", pressure);
-  return absolutePascals((pressure * positive("Temperature", to)) / positive("Temperature", from));
+  positive("Pressure in Pa", pressure);
+  return absolutePascals((pressure * positive("Temperature in K", to)) / positive("Temperature in K", from));
 }
 
 /**
@@ -70,9 +70,9 @@ export function gaugeAfter(change: {
   readonly readAt: GasState;
 }): GaugePressure {
   const { set, setAt, readAt } = change;
-  positive("Ambient pressure", setAt.ambient);
-  positive("Ambient pressure", readAt.ambient);
-  const absolute = absoluteFromGauge(finite("Gauge pressure", set), setAt.ambient);
+  positive("Ambient pressure in Pa", setAt.ambient);
+  positive("Ambient pressure in Pa", readAt.ambient);
+  const absolute = absoluteFromGauge(finite("Gauge pressure in Pa", set), setAt.ambient);
   if (absolute <= 0)
     throw new PhysicsError("not positive", `A gauge pressure of ${set} Pa would be below vacuum.`, { set });
   return gaugeFromAbsolute(pressureAtTemperature(absolute, setAt.temperature, readAt.temperature), readAt.ambient);
@@ -103,8 +103,8 @@ export function polytropicPressure(
   exponent: number,
 ): AbsolutePressure {
   within("Gas exponent", exponent, ISOTHERMAL, GREATEST_EXPONENT);
-  const ratio = positive("Volume", from) / positive("Volume", to);
-  return absolutePascals(positive("Pressure", pressure) * ratio ** exponent);
+  const ratio = positive("Volume in m³", from) / positive("Volume in m³", to);
+  return absolutePascals(positive("Pressure in Pa", pressure) * ratio ** exponent);
 }
 
 /**
@@ -118,8 +118,8 @@ export function polytropicTemperature(
   exponent: number,
 ): Temperature {
   within("Gas exponent", exponent, ISOTHERMAL, GREATEST_EXPONENT);
-  const ratio = positive("Volume", from) / positive("Volume", to);
-  return kelvins(positive("Temperature", temperature) * ratio ** (exponent - 1));
+  const ratio = positive("Volume in m³", from) / positive("Volume in m³", to);
+  return kelvins(positive("Temperature in K", temperature) * ratio ** (exponent - 1));
 }
 
 /**
@@ -131,7 +131,9 @@ export function polytropicTemperature(
  */
 export function polytropicWork(pressure: AbsolutePressure, from: Volume, to: Volume, exponent: number): Energy {
   within("Gas exponent", exponent, ISOTHERMAL, GREATEST_EXPONENT);
-  const logarithm = Math.log(positive("Volume", from) / positive("Volume", to));
+  const logarithm = Math.log(positive("Volume in m³", from) / positive("Volume in m³", to));
   const growth = (exponent - 1) * logarithm;
-  return joules(positive("Pressure", pressure) * from * logarithm * (growth === 0 ? 1 : Math.expm1(growth) / growth));
+  return joules(
+    positive("Pressure in Pa", pressure) * from * logarithm * (growth === 0 ? 1 : Math.expm1(growth) / growth),
+  );
 }

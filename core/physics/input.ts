@@ -1,7 +1,7 @@
 /** The gate of this room: each check returns its value or throws a PhysicsError that names it in a sentence. */
 import { PhysicsError } from "./problem.ts";
 
-/** `value` when it is a finite number. `name` opens the sentence: "Main pressure". */
+/** `value` when it is a finite number. `name`, with its unit, opens the sentence: "Main pressure in Pa". */
 export function finite<T extends number>(name: string, value: T): T {
   if (!Number.isFinite(value))
     throw new PhysicsError("not a number", `${name} must be a number; it is ${value}.`, { [name]: value });
@@ -43,7 +43,7 @@ export function count(name: string, value: number): number {
 /** Throws unless `stroke` lies from 0 (full extension) to `full`, m. One comparison, because force curves call it often. */
 export function withinStroke(stroke: number, full: number): void {
   if (stroke >= 0 && stroke <= full) return;
-  finite("Stroke", stroke);
+  finite("Stroke in m", stroke);
   const millimetres = (value: number) => `${(value * 1000).toFixed(1)} mm`;
   throw new PhysicsError(
     "beyond stroke",

@@ -66,13 +66,13 @@ export function createLinkage(
   if (shock !== undefined) checkStroke(shockStroke, shock.stroke, shock.tolerance ?? DEFAULT_STROKE_TOLERANCE);
 
   const segmentAt = (travel: number): Segment =>
-    segmentOf(segments, "travel", within("Wheel travel", travel, 0, wheelTravel));
+    segmentOf(segments, "travel", within("Wheel travel in m", travel, 0, wheelTravel));
   return {
     wheelTravel,
     shockStroke,
     shockStrokeAt: (travel) => metres(Math.min(shockStroke, strokeIn(segmentAt(travel), travel))),
     wheelTravelAt(stroke) {
-      const segment = segmentOf(segments, "stroke", within("Shock stroke", stroke, 0, shockStroke));
+      const segment = segmentOf(segments, "stroke", within("Shock stroke in m", stroke, 0, shockStroke));
       return metres(Math.min(wheelTravel, travelIn(segment, stroke)));
     },
     leverageRatioAt(travel) {
@@ -85,7 +85,7 @@ export function createLinkage(
 
 /** A linkage with one leverage ratio throughout, from full travel and full stroke (m, both > 0): all that is known of many a bike. */
 export function constantLinkage(wheelTravel: Length, shockStroke: Length): Linkage {
-  const leverageRatio = positive("Wheel travel", wheelTravel) / positive("Shock stroke", shockStroke);
+  const leverageRatio = positive("Wheel travel in m", wheelTravel) / positive("Shock stroke in m", shockStroke);
   return createLinkage([
     { wheelTravel: metres(0), leverageRatio },
     { wheelTravel, leverageRatio },
@@ -100,7 +100,7 @@ function segmentsOf(points: readonly LeveragePoint[]): Segment[] {
   const segments: Segment[] = [];
   let stroke = 0;
   for (const [index, point] of points.entries()) {
-    const travel = notNegative("Wheel travel", point.wheelTravel);
+    const travel = notNegative("Wheel travel in m", point.wheelTravel);
     const ratio = positive("Leverage ratio", point.leverageRatio);
     const next = points[index + 1];
     if (index === 0 && travel !== 0)
@@ -108,7 +108,7 @@ function segmentsOf(points: readonly LeveragePoint[]): Segment[] {
         travel,
       });
     if (next === undefined) break;
-    const length = finite("Wheel travel", next.wheelTravel) - travel;
+    const length = finite("Wheel travel in m", next.wheelTravel) - travel;
     if (length <= 0)
       throw new PhysicsError("points out of order", "The points of a leverage curve must rise in wheel travel.", {
         travel,
@@ -140,7 +140,7 @@ function travelIn(segment: Segment, stroke: number): number {
 }
 
 function checkStroke(integrated: number, own: number, tolerance: number): void {
-  if (Math.abs(integrated / positive("Shock stroke", own) - 1) <= notNegative("Tolerance", tolerance)) return;
+  if (Math.abs(integrated / positive("Shock stroke in m", own) - 1) <= notNegative("Tolerance", tolerance)) return;
   const millimetres = (value: number) => `${(value * 1000).toFixed(1)} mm`;
   throw new PhysicsError(
     "leverage does not fit stroke",

@@ -33,16 +33,16 @@ export interface PumpConnection {
 /** The first reading (gauge, Pa) of a pump put on a chamber of `chamberPressure` (gauge, Pa). Lower, and no leak yet. */
 export function firstReading(connection: PumpConnection & { readonly chamberPressure: GaugePressure }): GaugePressure {
   const { chamber, hose, ambient } = volumes(connection);
-  const inside = positive("Chamber pressure", absoluteFromGauge(connection.chamberPressure, ambient));
+  const inside = positive("Chamber pressure in Pa", absoluteFromGauge(connection.chamberPressure, ambient));
   return gaugeFromAbsolute(absolutePascals((inside * chamber + ambient * hose) / (chamber + hose)), ambient);
 }
 
 /** What the chamber held (gauge, Pa) before a pump that now shows `reading` (gauge, Pa) went on. Inverse of {@link firstReading}. */
 export function chamberBeforeReading(connection: PumpConnection & { readonly reading: GaugePressure }): GaugePressure {
   const { chamber, hose, ambient } = volumes(connection);
-  const shared = positive("Reading", absoluteFromGauge(connection.reading, ambient));
+  const shared = positive("Reading in Pa", absoluteFromGauge(connection.reading, ambient));
   const inside = (shared * (chamber + hose) - ambient * hose) / chamber;
-  return gaugeFromAbsolute(absolutePascals(positive("Chamber pressure", inside)), ambient);
+  return gaugeFromAbsolute(absolutePascals(positive("Chamber pressure in Pa", inside)), ambient);
 }
 
 /**
@@ -74,16 +74,18 @@ export function judgeReading(reading: {
   readonly read: GaugePressure;
   readonly tolerance: GaugePressure;
 }): { readonly verdict: ReadingVerdict; readonly missing: GaugePressure } {
-  const missing = gaugePascals(finite("Expected reading", reading.expected) - finite("Reading", reading.read));
-  const tolerance = notNegative("Tolerance of the gauge", reading.tolerance);
+  const missing = gaugePascals(
+    finite("Expected reading in Pa", reading.expected) - finite("Reading in Pa", reading.read),
+  );
+  const tolerance = notNegative("Tolerance of the gauge in Pa", reading.tolerance);
   if (missing > tolerance) return { verdict: "leak", missing };
   return { verdict: missing < -tolerance ? "more than expected" : "as expected", missing };
 }
 
 function volumes(connection: PumpConnection): { chamber: number; hose: number; ambient: AbsolutePressure } {
   return {
-    chamber: positive("Volume of the chamber", connection.chamberVolume),
-    hose: notNegative("Volume of the hose", connection.hoseVolume),
-    ambient: positive("Ambient pressure", connection.ambient),
+    chamber: positive("Volume of the chamber in m³", connection.chamberVolume),
+    hose: notNegative("Volume of the hose in m³", connection.hoseVolume),
+    ambient: positive("Ambient pressure in Pa", connection.ambient),
   };
 }

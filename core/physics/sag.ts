@@ -17,10 +17,11 @@ import type { Spring } from "./spring.ts";
 
 /**
  * The stroke (m) at which `spring` carries `load` (N, finite). "tops out" when it carries more at
- * full extension already, "bottoms out" when it carries less even at full stroke.
+ * full extension already, "bottoms out" when it carries less even at full stroke. A linkage can make
+ * a force that falls on the way; then it is one of the strokes that carry the load.
  */
 export function staticSag(spring: Spring, load: Force): Possible<Length> {
-  finite("Load", load);
+  finite("Load in N", load);
   if (spring.force(metres(0)) > load) return notPossible("tops out");
   const stroke = solveBracketed((x) => spring.force(metres(x)) - load, 0, spring.stroke);
   return stroke === undefined ? notPossible("bottoms out") : possible(metres(stroke));
@@ -32,7 +33,7 @@ export function forkLoad(fork: {
   readonly frontShare: number;
   readonly angleFromVertical: Angle;
 }): Force {
-  within("Angle of the fork from the vertical", fork.angleFromVertical, 0, Math.PI / 2);
+  within("Angle of the fork from the vertical in rad", fork.angleFromVertical, 0, Math.PI / 2);
   const wheel = wheelLoad({ sprungMass: fork.sprungMass, share: fork.frontShare });
   return newtons(wheel * Math.cos(fork.angleFromVertical));
 }
@@ -40,5 +41,5 @@ export function forkLoad(fork: {
 /** Load (N) on one wheel from above, at right angles to the ground: `share` from 0 to 1 of `sprungMass` (kg, > 0). */
 export function wheelLoad(wheel: { readonly sprungMass: Mass; readonly share: number }): Force {
   const share = within("Share of the mass", wheel.share, 0, 1);
-  return newtons(share * positive("Sprung mass", wheel.sprungMass) * STANDARD_GRAVITY);
+  return newtons(share * positive("Sprung mass in kg", wheel.sprungMass) * STANDARD_GRAVITY);
 }

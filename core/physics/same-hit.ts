@@ -19,7 +19,7 @@ import type { Spring } from "./spring.ts";
  * stroke takes less, "tops out" for an energy below what the spring holds at its free length.
  */
 export function strokeForEnergy(spring: Spring, energy: Energy): Possible<Length> {
-  finite("Energy", energy);
+  finite("Energy in J", energy);
   const free = freeStroke(spring);
   if (spring.energy(free) > energy) return notPossible("tops out");
   const stroke = solveBracketed((x) => spring.energy(metres(x)) - energy, free, spring.stroke);

@@ -22,7 +22,10 @@ export interface MarkedMaximum {
 /** The lower of the two marked maxima (gauge, Pa; both > 0). */
 export function lowerMarkedMaximum(marked: MarkedMaximum): GaugePressure {
   return gaugePascals(
-    Math.min(positive("Marked maximum of the tyre", marked.tyre), positive("Marked maximum of the rim", marked.rim)),
+    Math.min(
+      positive("Marked maximum of the tyre in Pa", marked.tyre),
+      positive("Marked maximum of the rim in Pa", marked.rim),
+    ),
   );
 }
 
@@ -32,9 +35,9 @@ export function tyrePressureForLoad(change: {
   readonly loadBefore: Force;
   readonly loadAfter: Force;
 }): GaugePressure {
-  const pressure = positive("Tyre pressure", change.pressure);
+  const pressure = positive("Tyre pressure in Pa", change.pressure);
   return gaugePascals(
-    (pressure * positive("Load after", change.loadAfter)) / positive("Load before", change.loadBefore),
+    (pressure * positive("Load after in N", change.loadAfter)) / positive("Load before in N", change.loadBefore),
   );
 }
 
@@ -50,7 +53,11 @@ export function tyrePressureToSetNow(wish: {
   readonly marked: MarkedMaximum;
 }): Possible<GaugePressure> {
   const maximum = lowerMarkedMaximum(wish.marked);
-  const set = gaugeToSetNow({ wanted: positive("Tyre pressure", wish.wanted), wantedAt: wish.wantedAt, now: wish.now });
+  const set = gaugeToSetNow({
+    wanted: positive("Tyre pressure in Pa", wish.wanted),
+    wantedAt: wish.wantedAt,
+    now: wish.now,
+  });
   if (Math.max(set, wish.wanted) > maximum) return notPossible("above marked maximum");
   return set < 0 ? notPossible("below ambient pressure") : possible(set);
 }

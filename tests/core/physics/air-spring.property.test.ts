@@ -110,6 +110,22 @@ describe("an air spring", () => {
   });
 });
 
+describe("the negative chamber", () => {
+  it("has the main chamber's pressure at the equalising stroke, so that only the rod's area presses there", () => {
+    fc.assert(
+      fc.property(oneChamberCases, ({ geometry, setting }) => {
+        const spring = createAirSpring(geometry, setting, ISOTHERMAL);
+        const { positiveArea, negativeArea, equalisingStroke } = geometry;
+        const volume = geometry.positiveVolume - setting.spacers * geometry.spacerVolume;
+        const absolute = setting.main + setting.ambient;
+        const equalised = (absolute * volume) / (volume - positiveArea * equalisingStroke);
+        const rod = (positiveArea - negativeArea) * (equalised - setting.ambient);
+        expect(spring.force(equalisingStroke)).toBeCloseTo(rod, 6);
+      }),
+    );
+  });
+});
+
 describe("a spacer", () => {
   it("leaves the force at full extension and raises it at full travel", () => {
     fc.assert(

@@ -149,6 +149,8 @@ describe("a bumper", () => {
       const slope = (pulled.energy(metres(x + 1e-7)) - pulled.energy(metres(x - 1e-7))) / 2e-7;
       expect(slope).toBeCloseTo(pulled.force(metres(x)), 3);
     }
+    expect(pulled.rate(metres(0.005))).toBe(28_000);
+    expect(pulled.rate(metres(0.02))).toBe(8000);
   });
 });
 
@@ -203,6 +205,12 @@ describe("a tyre", () => {
   it("is filled to less in the cold than it shall have in the warm", () => {
     const set = tyrePressureToSetNow({ wanted: gaugePascals(1.6e5), wantedAt: warm, now: cold, marked });
     expect(set.possible && set.value).toBeCloseTo((2.55e5 * 283.15) / 303.15 - 95_000, 6);
+  });
+
+  it("cannot be filled when the cold alone would take it below ambient pressure", () => {
+    const wanted = gaugePascals(2000);
+    const set = tyrePressureToSetNow({ wanted, wantedAt: warm, now: cold, marked });
+    expect(set).toEqual({ possible: false, reason: "below ambient pressure" });
   });
 
   it("never goes above the lower of the two marked maxima, now or then", () => {
