@@ -254,6 +254,16 @@ const fieldTable: readonly [string, readonly unknown[], Expected][] = [
     { state: "disputed", claims: [1, 2], fields: { name: [1, 2] } },
   ],
   [
+    "M4 the members of a circle merge with an ancestor that they share",
+    [states(1, m, machine("a", 70)), states(2, m, machine("b", 70), 1, 3), states(3, m, machine("a", 80), 1, 2)],
+    { state: "settled", value: machine("b", 80), heads: [2, 3] },
+  ],
+  [
+    "M5 a base that names itself is still a base",
+    [states(1, m, machine("a", 70), 1), states(2, m, machine("b", 70), 1), states(3, m, machine("a", 80), 1)],
+    { state: "settled", value: machine("b", 80), heads: [2, 3] },
+  ],
+  [
     "M3 a void beside a value is a dispute that still shows the value",
     [states(1, m, machine("a", 70)), voids(2, m, 1), states(3, m, machine("a", 80), 1)],
     { state: "disputed", claims: [2, 3], value: machine("a", 80) },

@@ -174,6 +174,11 @@ describe("updates that are refused", () => {
     expect(refusal(Y.encodeStateAsUpdate(documentWith(1, 1, 3, 4)), server)).toBe("contradicts");
   });
 
+  it("refuses an entry without length, which would break the document's search", () => {
+    const name = [...new TextEncoder().encode("records")];
+    expect(refusal(Uint8Array.from([1, 1, 1, 0, 8, 1, name.length, ...name, 0, 0]))).toBe("not records");
+  });
+
   it("refuses short updates that claim counts they do not hold", () => {
     const huge = [0xff, 0xff, 0xff, 0xff, 0x0f];
     for (const bytes of [[1, ...huge, 1], [...huge, 1, 1], [1, 1, 1, 0, 8, ...huge], [0, ...huge], [0], []]) {
@@ -252,5 +257,6 @@ describe("the order of an update", () => {
   it("counts what is known already", () => {
     expect(findUnplaceable([run(1, 4, 2, at(2, 9))], (client) => (client === 1 ? 5 : 10))).toBeUndefined();
     expect(findUnplaceable([run(1, 4, 2, at(2, 9))], (client) => (client === 1 ? 5 : 9))).toBeDefined();
+    expect(findUnplaceable([run(1, 3, 4, at(1, 4))], () => 5)).toBeDefined();
   });
 });
