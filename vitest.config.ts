@@ -1,9 +1,27 @@
+import solid from "vite-plugin-solid";
 import { defineConfig } from "vitest/config";
 
+/** Screens need Solid's browser build; servers need Node's own builds. So the two run as two projects. */
 export default defineConfig({
   test: {
-    include: ["tests/**/*.test.ts"],
-    exclude: ["tests/browser/**", "**/node_modules/**"],
-    testTimeout: 30_000,
+    projects: [
+      {
+        test: {
+          name: "node",
+          include: ["tests/**/*.test.ts"],
+          exclude: ["tests/browser/**", "tests/client/**", "**/node_modules/**"],
+          testTimeout: 60_000,
+        },
+      },
+      {
+        plugins: [solid()],
+        test: {
+          name: "client",
+          include: ["tests/client/**/*.test.{ts,tsx}"],
+          environment: "jsdom",
+          testTimeout: 60_000,
+        },
+      },
+    ],
   },
 });

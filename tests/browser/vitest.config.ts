@@ -1,0 +1,12 @@
+import { defineConfig } from "vitest/config";
+
+/** Real Chromium against a real server process: one file at a time, since two cores are all there may be. */
+export default defineConfig({
+  test: {
+    root: "../..",
+    include: ["tests/browser/**/*.test.ts"],
+    fileParallelism: false,
+    testTimeout: 240_000,
+    hookTimeout: 120_000,
+  },
+});

@@ -1,0 +1,74 @@
+/**
+ * Which room may import which. Imports point one way: a room that is not in the
+ * list of another may not be imported by it, not even for a type.
+ *
+ * A room is named by its folder; the longest matching folder counts. `packages`
+ * are npm packages (with what lies below them); `node:` stands for Node's own.
+ */
+export interface Layer {
+  readonly room: string;
+  readonly rooms: readonly string[];
+  readonly packages: readonly string[];
+}
+
+const planning = [
+  "core/quantity",
+  "core/ledger",
+  "core/team",
+  "core/weekend",
+  "core/physics",
+  "core/advice",
+  "core/service",
+];
+
+export const layers: readonly Layer[] = [
+  { room: "core/quantity", rooms: [], packages: [] },
+  { room: "core/ledger", rooms: [], packages: ["zod", "yjs"] },
+  { room: "core/protocol", rooms: [], packages: ["zod", "lib0"] },
+  { room: "core/physics", rooms: ["core/quantity"], packages: [] },
+  { room: "core/team", rooms: ["core/quantity", "core/ledger"], packages: ["zod"] },
+  { room: "core/weekend", rooms: ["core/quantity", "core/ledger", "core/team"], packages: ["zod"] },
+  { room: "core/advice", rooms: ["core/quantity", "core/physics", "core/team", "core/weekend"], packages: [] },
+  { room: "core/service", rooms: ["core/quantity", "core/team", "core/weekend"], packages: ["zod"] },
+  { room: "core/planning", rooms: planning, packages: [] },
+  {
+    room: "sync-server",
+    rooms: ["core/protocol", "core/ledger", "core/team"],
+    packages: ["ws", "y-protocols", "yjs", "lib0", "libsql", "zod", "sirv", "node:"],
+  },
+  {
+    room: "client/device",
+    rooms: ["core/quantity", "core/ledger", "core/protocol", "core/team", "core/weekend"],
+    packages: ["yjs", "y-indexeddb", "y-websocket", "lib0", "ulid", "solid-js"],
+  },
+  {
+    room: "client/text",
+    rooms: ["core/quantity", "core/team", "core/weekend", "core/advice", "core/planning"],
+    packages: [],
+  },
+  { room: "client/design", rooms: [], packages: [] },
+  { room: "client/widgets", rooms: ["core/quantity", "core/team", "client/text"], packages: ["solid-js"] },
+  {
+    room: "client/shell",
+    rooms: [...planning, "client/device", "client/text", "client/widgets"],
+    packages: ["solid-js", "@solidjs/router"],
+  },
+  ...["client/pit", "client/trackside", "client/review"].map((room) => ({
+    room,
+    rooms: [...planning, "core/planning", "client/device", "client/text", "client/widgets"],
+    packages: ["solid-js", "@solidjs/router", "ulid"],
+  })),
+  {
+    room: "client",
+    rooms: ["client/device", "client/shell", "client/pit", "client/trackside", "client/review", "client/design"],
+    packages: ["solid-js", "@solidjs/router"],
+  },
+  {
+    room: "scenarios",
+    rooms: [...planning, "core/planning", "core/protocol", "client/device", "sync-server"],
+    packages: ["zod", "yjs", "ulid", "node:"],
+  },
+];
+
+/** Files that may import yjs inside core/ledger: Y types never leave them. */
+export const yjsFiles = ["core/ledger/document.ts", "core/ledger/update-guard.ts"];
