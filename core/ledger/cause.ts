@@ -10,7 +10,8 @@ export type Cause =
   | { readonly type: "conditions"; readonly session: string }
   /** The rider changed it on the hill. */
   | { readonly type: "own change" }
-  | { readonly type: "by hand"; readonly note?: string }
+  /** Somebody chose the value; `run` is the one that it answers, if any. */
+  | { readonly type: "by hand"; readonly note?: string; readonly run?: string }
   /** Goes back to what was current before that record. */
   | { readonly type: "revert"; readonly record: string }
   /** Somebody looked at the bike and settled these disputed records. */
@@ -40,7 +41,11 @@ export const causeSchema: z.ZodMiniType<Cause> = z.discriminatedUnion("type", [
   }),
   z.looseObject({ type: z.literal("conditions"), session: shortTextSchema }),
   z.looseObject({ type: z.literal("own change") }),
-  z.looseObject({ type: z.literal("by hand"), note: z.exactOptional(z.string().check(z.maxLength(2000))) }),
+  z.looseObject({
+    type: z.literal("by hand"),
+    note: z.exactOptional(z.string().check(z.maxLength(2000))),
+    run: z.exactOptional(shortTextSchema),
+  }),
   z.looseObject({ type: z.literal("revert"), record: recordIdSchema }),
   z.looseObject({ type: z.literal("resolution"), records: z.array(recordIdSchema) }),
   z.looseObject({ type: z.literal("carry-over"), record: recordIdSchema }),

@@ -35,5 +35,5 @@ export function describeCause({ cause, voided }: Pick<Change, "cause" | "voided"
 
 /** The run that a change answers, if it answers one. */
 export function answeredRun({ cause }: Pick<Change, "cause">): string | undefined {
-  return cause?.type === "advice" ? cause.run : undefined;
+  return cause?.type === "advice" || cause?.type === "by hand" ? cause.run : undefined;
 }
