@@ -43,7 +43,7 @@ export function createCommitQueue({ store, logger, schedule, abandon, afterFlush
 
   function write(outcomes: readonly { arrival: Arrival; staged: Staged }[]): boolean {
     const entries = outcomes.flatMap(({ arrival, staged }) =>
-      staged.outcome === "news" ? [{ document: arrival.room.name, update: staged.news }] : [],
+      newsIn(staged).map((update) => ({ document: arrival.room.name, update })),
     );
     if (entries.length === 0) return true;
     try {
@@ -73,7 +73,7 @@ export function createCommitQueue({ store, logger, schedule, abandon, afterFlush
     }
     const sound = outcomes.filter(({ arrival }) => !lost.has(arrival.room));
     if (!write(sound)) {
-      for (const { arrival, staged } of sound) if (staged.outcome === "news") lost.add(arrival.room);
+      for (const { arrival, staged } of sound) if (newsIn(staged).length > 0) lost.add(arrival.room);
     }
     for (const room of lost) abandon(room);
     const standing = sound.filter(({ arrival }) => !lost.has(arrival.room));
@@ -98,4 +98,8 @@ export function createCommitQueue({ store, logger, schedule, abandon, afterFlush
       return isStoring;
     },
   };
+}
+
+function newsIn(staged: Staged): Uint8Array[] {
+  return staged.outcome === "taken" && staged.news !== undefined ? [staged.news] : [];
 }

@@ -1,21 +1,23 @@
 import * as Y from "yjs";
 import { encodeDurableAcknowledgement } from "#core/protocol/durable-acknowledgement.ts";
-import type { Guard, GuardProblem } from "./guard.ts";
+import { maximumCatchUpBytes, maximumUpdateBytes } from "#core/protocol/limits.ts";
+import { applyTo, documentFrom, placeablePart } from "./document-change.ts";
+import { type Guard, type GuardProblem, gapProblem } from "./guard.ts";
 import type { Peer } from "./peer.ts";
 import { createPresence, type Presence } from "./presence.ts";
 import { presenceMessage, syncStep1, syncStep2, syncUpdate } from "./sync-message.ts";
 
-/** Most bytes that may wait in one document for an update that is missing, before more of them are refused. */
-export const maximumWaitingBytes = 4 * 1024 * 1024;
-
 /**
- * What became of an update. `news` is what the log has to hold before anybody hears of it.
- * `hole`: something before it is missing, so the sender has to be asked.
+ * What became of an update. `news` is what the log has to hold before anybody hears of it, undefined when all of it was
+ * known; `rest` says that a part was left out because something before it is missing. `gap` is that for the whole.
  */
 export type Staged =
-  | { readonly outcome: "news"; readonly news: Uint8Array; readonly hole: boolean }
-  | { readonly outcome: "known"; readonly hole: boolean }
+  | { readonly outcome: "taken"; readonly news: Uint8Array | undefined; readonly rest: GuardProblem | undefined }
+  | { readonly outcome: "gap"; readonly problem: GuardProblem }
   | { readonly outcome: "refused"; readonly problem: GuardProblem };
+
+/** An update: a single one, or the answer to a sync step 1, which is all that the device has and the room lacks. */
+export type Offer = { readonly from: Peer; readonly update: Uint8Array; readonly isCatchUp: boolean };
 
 /**
  * One document in memory with the sockets that are in it. Staged changes are in the document but unheard of until
@@ -27,7 +29,8 @@ export type Room = {
   readonly peers: ReadonlySet<Peer>;
   enter(peer: Peer): void;
   leave(peer: Peer): void;
-  stage(from: Peer, update: Uint8Array, maximumBytes: number): Staged;
+  /** @throws when the document has to be rebuilt and the log cannot be read; then the room has to be abandoned. */
+  stage(offer: Offer): Staged;
   /** Passes on what was staged and tells up to where the log holds the document. */
   publish(): void;
   /** Asks for what this document lacks. */
@@ -42,8 +45,6 @@ export type Room = {
   readonly isAbandoned: boolean;
 };
 
-type Parcel = { readonly from: Peer; readonly message: Uint8Array | undefined };
-
 /**
  * @param load gives the updates that the log holds, also to begin again when an update fails half-way.
  * @throws when the log cannot be read.
@@ -51,7 +52,7 @@ type Parcel = { readonly from: Peer; readonly message: Uint8Array | undefined };
 export function createRoom(name: string, load: () => readonly Uint8Array[], guard: Guard): Room {
   const peers = new Set<Peer>();
   const presence: Presence = createPresence();
-  let staged: { parcel: Parcel; news: Uint8Array }[] = [];
+  let staged: { from: Peer; news: Uint8Array }[] = [];
   let senders = new Set<Peer>();
   let document = documentFrom(load());
   let isAbandoned = false;
@@ -60,37 +61,36 @@ export function createRoom(name: string, load: () => readonly Uint8Array[], guar
     for (const peer of peers) peer.send(message);
   }
 
-  function stage(from: Peer, update: Uint8Array, maximumBytes: number): Staged {
-    const judgement = guard(update, document, maximumBytes);
-    if (!judgement.ok) return { outcome: "refused", problem: judgement.problem };
-    if (waitsBeyondLimit(document, update)) return { outcome: "refused", problem: tooMuchWaiting };
-    const waitingBefore = document.store.pendingStructs?.update;
-    const applied = apply(document, update);
-    if (!applied.ok) {
+  function stage({ from, update, isCatchUp }: Offer): Staged {
+    const judgement = guard(update, document, isCatchUp ? maximumCatchUpBytes : maximumUpdateBytes);
+    if (judgement.ok) return take(from, update);
+    const { problem } = judgement;
+    if (problem.type !== gapProblem) return { outcome: "refused", problem };
+    // A device that lost something of its own would otherwise be kept from handing in everything else.
+    const part = isCatchUp ? placeablePart(document, update) : undefined;
+    if (part === undefined || !guard(part, document, maximumCatchUpBytes).ok) return { outcome: "gap", problem };
+    const taken = take(from, part);
+    return taken.outcome === "taken" ? { ...taken, rest: problem } : taken;
+  }
+
+  function take(from: Peer, update: Uint8Array): Staged {
+    const applied = applyTo(document, update);
+    if (applied.isSpoilt) {
       document.destroy();
-      document = documentFrom([...load(), ...staged.map((item) => item.news)]);
+      document = documentFrom([...load(), ...staged.map(({ news }) => news)]);
       return { outcome: "refused", problem: failedHalfWay };
     }
     senders.add(from);
-    const waiting = document.store.pendingStructs?.update;
-    const hole = waiting !== undefined;
-    // What waits is not in what Yjs reports as changed, so then the log takes the update as it came.
-    const news = hole && !isSame(waiting, waitingBefore) ? update : applied.change;
-    if (news === undefined) return { outcome: "known", hole };
-    const message = applied.change === undefined ? undefined : syncUpdate(applied.change);
-    staged.push({ parcel: { from, message }, news });
-    return { outcome: "news", news, hole };
+    if (applied.news !== undefined) staged.push({ from, news: applied.news });
+    return { outcome: "taken", news: applied.news, rest: undefined };
   }
 
   function publish(): void {
-    const parcels = staged.map((item) => item.parcel);
-    const hasChanged = parcels.some((parcel) => parcel.message !== undefined);
     const acknowledgement = encodeDurableAcknowledgement(Y.encodeStateVector(document));
+    const parcels = staged.map(({ from, news }) => ({ from, message: syncUpdate(news) }));
     for (const peer of peers) {
-      for (const parcel of parcels) {
-        if (parcel.from !== peer && parcel.message !== undefined) peer.send(parcel.message);
-      }
-      if (hasChanged || senders.has(peer)) peer.send(acknowledgement);
+      for (const { from, message } of parcels) if (from !== peer) peer.send(message);
+      if (parcels.length > 0 || senders.has(peer)) peer.send(acknowledgement);
     }
     staged = [];
     senders = new Set();
@@ -135,51 +135,7 @@ export function createRoom(name: string, load: () => readonly Uint8Array[], guar
   };
 }
 
-const tooMuchWaiting: GuardProblem = {
-  type: "waits for missing records",
-  sentence: "Earlier records of this device never arrived, and too many later ones are waiting for them already.",
-};
-
 const failedHalfWay: GuardProblem = {
   type: "cannot be applied",
   sentence: "This change cannot be put into the document; it was set aside on the server.",
 };
-
-function documentFrom(updates: readonly Uint8Array[]): Y.Doc {
-  const document = new Y.Doc({ gc: false });
-  document.transact(() => {
-    for (const update of updates) Y.applyUpdate(document, update);
-  });
-  return document;
-}
-
-/** Applies an update. @returns what it changed in the document, undefined when all of it was known or has to wait. */
-function apply(document: Y.Doc, update: Uint8Array): { ok: true; change: Uint8Array | undefined } | { ok: false } {
-  let change: Uint8Array | undefined;
-  const keep = (bytes: Uint8Array): void => {
-    change = change === undefined ? bytes : Y.mergeUpdates([change, bytes]);
-  };
-  document.on("update", keep);
-  try {
-    Y.applyUpdate(document, update);
-    return { ok: true, change };
-  } catch {
-    return { ok: false };
-  } finally {
-    document.off("update", keep);
-  }
-}
-
-/** Each update behind a hole makes Yjs sort all that waits there again, so what waits is bounded. */
-function waitsBeyondLimit(document: Y.Doc, update: Uint8Array): boolean {
-  const waiting = document.store.pendingStructs;
-  if (waiting === null || waiting.update.length + update.length <= maximumWaitingBytes) return false;
-  for (const [client, from] of Y.parseUpdateMeta(update).from) {
-    if (from > Y.getState(document.store, client)) return true;
-  }
-  return false;
-}
-
-function isSame(left: Uint8Array, right: Uint8Array | undefined): boolean {
-  return right !== undefined && left.length === right.length && left.every((byte, index) => byte === right[index]);
-}

@@ -1,14 +1,15 @@
 import * as decoding from "lib0/decoding";
 import { closeCode } from "#core/protocol/close-code.ts";
-import { maximumCatchUpBytes, maximumPresenceBytes, maximumUpdateBytes } from "#core/protocol/limits.ts";
+import { maximumPresenceBytes } from "#core/protocol/limits.ts";
 import { messageType, syncMessageType } from "#core/protocol/message-type.ts";
 import { encodeRefusal } from "#core/protocol/refusal.ts";
 import { decodeStateVector } from "#core/protocol/state-vector.ts";
 import type { CommitQueue } from "./commit-queue.ts";
+import type { GuardProblem } from "./guard.ts";
 import { type Logger, reasonOf } from "./logging.ts";
 import type { Peer } from "./peer.ts";
 import type { Quarantine } from "./quarantine.ts";
-import type { Room, Staged } from "./room.ts";
+import type { Offer, Room, Staged } from "./room.ts";
 
 /** One socket in one room. */
 export type Session = {
@@ -31,30 +32,33 @@ export function openSession({ room, peer, queue, quarantine, logger }: SessionNe
   room.ask(peer);
   room.sendPresence(peer);
 
-  function settle(update: Uint8Array, answers: boolean, staged: Staged): void {
+  function refuse(update: Uint8Array, problem: GuardProblem): void {
+    quarantine.keep(room.name, update, problem);
+    peer.send(encodeRefusal(problem));
+  }
+
+  function settle({ update, isCatchUp }: Offer, staged: Staged): void {
     if (staged.outcome === "refused") {
-      quarantine.keep(room.name, update, staged.problem);
-      peer.send(encodeRefusal(staged.problem));
+      refuse(update, staged.problem);
       return;
     }
-    if (!staged.hole) return;
-    if (answers) {
-      logger.warn("records are missing and the device does not have them", { document: room.name });
+    const gap = staged.outcome === "gap" ? staged.problem : staged.rest;
+    if (gap === undefined) return;
+    if (isCatchUp) {
+      // It was all that the device has, so asking again would bring the same.
+      refuse(update, gap);
     } else if (!isAsked) {
       isAsked = true;
       room.ask(peer);
     }
   }
 
-  function receiveUpdate(decoder: decoding.Decoder, answers: boolean): void {
+  function receiveUpdate(decoder: decoding.Decoder, isCatchUp: boolean): void {
+    // A copy, because the bytes stay in the socket's buffer only as long as this call.
     const update = decoding.readVarUint8Array(decoder).slice();
-    const maximumBytes = answers ? maximumCatchUpBytes : maximumUpdateBytes;
-    if (answers) isAsked = false;
-    queue.push({
-      room,
-      stage: () => room.stage(peer, update, maximumBytes),
-      settled: (staged) => settle(update, answers, staged),
-    });
+    if (isCatchUp) isAsked = false;
+    const offer: Offer = { from: peer, update, isCatchUp };
+    queue.push({ room, stage: () => room.stage(offer), settled: (staged) => settle(offer, staged) });
   }
 
   function receiveSync(decoder: decoding.Decoder): void {

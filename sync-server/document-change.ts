@@ -1,0 +1,42 @@
+import * as Y from "yjs";
+
+/** A document with the given updates. @throws when one of them cannot be read. */
+export function documentFrom(updates: readonly Uint8Array[]): Y.Doc {
+  const document = new Y.Doc({ gc: false });
+  document.transact(() => {
+    for (const update of updates) Y.applyUpdate(document, update);
+  });
+  return document;
+}
+
+/** `news` is what was not in the document before; undefined when nothing. */
+export type Applied = { readonly news: Uint8Array | undefined; readonly isSpoilt: boolean };
+
+/**
+ * Applies an update. The document is spoilt when that fails, perhaps half-way, or leaves something waiting in it: each
+ * later update would then be sorted together with what waits, which grows without bound.
+ */
+export function applyTo(document: Y.Doc, update: Uint8Array): Applied {
+  let news: Uint8Array | undefined;
+  const keep = (change: Uint8Array): void => {
+    news = change;
+  };
+  const waitedBefore = document.store.pendingStructs !== null;
+  document.on("update", keep);
+  try {
+    Y.applyUpdate(document, update);
+    return { news, isSpoilt: !waitedBefore && document.store.pendingStructs !== null };
+  } catch {
+    return { news, isSpoilt: true };
+  } finally {
+    document.off("update", keep);
+  }
+}
+
+/** What of an update with a gap has everything before it in the document; undefined when that is nothing. */
+export function placeablePart(document: Y.Doc, update: Uint8Array): Uint8Array | undefined {
+  const trial = documentFrom([Y.encodeStateAsUpdate(document)]);
+  const { news } = applyTo(trial, update);
+  trial.destroy();
+  return news;
+}
