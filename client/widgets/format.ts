@@ -1,5 +1,6 @@
 /** Numbers, times and quantities as people read them. */
 import type { TypedQuantity } from "#core/quantity/unit.ts";
+import { describeUnit } from "#core/team/quantity-schema.ts";
 
 const number = new Intl.NumberFormat("en", { maximumFractionDigits: 2, useGrouping: false });
 const signed = new Intl.NumberFormat("en", { maximumFractionDigits: 2, signDisplay: "exceptZero", useGrouping: false });
@@ -19,12 +20,14 @@ export function formatNumber(value: number): string {
 
 /** A value with its unit, as typed: "62 psi". */
 export function formatQuantity(quantity: TypedQuantity | undefined): string {
-  return quantity ? `${number.format(quantity.value)} ${quantity.unit}` : "—";
+  return quantity ? `${number.format(quantity.value)} ${describeUnit(quantity.value, quantity.unit)}` : "—";
 }
 
 /** A difference with its sign: "+2 psi", "−1 clicks", "0 psi". */
 export function formatDifference(quantity: TypedQuantity | undefined): string {
-  return quantity ? `${signed.format(quantity.value).replace("-", "−")} ${quantity.unit}` : "—";
+  return quantity
+    ? `${signed.format(quantity.value).replace("-", "−")} ${describeUnit(quantity.value, quantity.unit)}`
+    : "—";
 }
 
 /** Millimetres from metres, whole. */

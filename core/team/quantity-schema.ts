@@ -11,9 +11,14 @@ export interface QuantityRange {
   readonly maximum: TypedQuantity;
 }
 
-/** A quantity as one reads it aloud: "62 psi", "18 °C". */
+/** A quantity as one reads it aloud: "62 psi", "18 °C", "1 click". */
 export function describeQuantity({ value, unit }: TypedQuantity): string {
-  return `${value} ${unit}`;
+  return `${value} ${describeUnit(value, unit)}`;
+}
+
+/** A unit beside its number: the units of counts are plural words, and one of them is one. */
+export function describeUnit(value: number, unit: Unit): string {
+  return Math.abs(value) === 1 && /^(clicks|turns|spacers)$/.test(unit) ? unit.slice(0, -1) : unit;
 }
 
 /**
