@@ -9,7 +9,7 @@ export default defineConfig({
         test: {
           name: "node",
           include: ["tests/**/*.test.ts"],
-          exclude: ["tests/browser/**", "tests/client/**", "**/node_modules/**"],
+          exclude: ["tests/browser/**", "tests/client/!(device)/**", "**/node_modules/**"],
           testTimeout: 60_000,
         },
       },
@@ -17,7 +17,7 @@ export default defineConfig({
         plugins: [solid()],
         test: {
           name: "client",
-          include: ["tests/client/**/*.test.{ts,tsx}"],
+          include: ["tests/client/!(device)/**/*.test.{ts,tsx}"],
           environment: "jsdom",
           testTimeout: 60_000,
         },

@@ -33,6 +33,8 @@ export function createDevice(): Device {
   const socketOrigin = location.origin.replace(/^http/, "ws");
   const team = openTeamDevice({
     serverUrl: `${socketOrigin}/sync`,
+    storageName: "pitslate",
+    sharesWithTabs: true,
     deviceId: deviceId(storage),
     now: () => Date.now(),
   });

@@ -25,16 +25,24 @@ export interface DocumentReplica {
 export interface ReplicaContext {
   /** Such as `ws://127.0.0.1:4680/sync`. */
   readonly serverUrl: string;
+  /** Begins the names of the databases in the browser's storage. */
+  readonly storageName: string;
+  /** Tabs of one browser tell each other of changes without the server. */
+  readonly sharesWithTabs: boolean;
   readonly ledger: Ledger;
   /** Called whenever {@link DocumentReplica.facts} may have changed. */
   readonly onFacts: () => void;
 }
 
 /** Opens `name` on this device; it connects by itself once its local copy has loaded. */
-export function openReplica(name: string, { serverUrl, ledger, onFacts }: ReplicaContext): DocumentReplica {
+export function openReplica(name: string, context: ReplicaContext): DocumentReplica {
+  const { serverUrl, ledger, onFacts } = context;
   const ydoc = new Y.Doc();
   const connected: ConnectedDocument = connectDocument(ydoc, name, ledger);
-  const provider = new WebsocketProvider(serverUrl, name, ydoc, { connect: false });
+  const provider = new WebsocketProvider(serverUrl, name, ydoc, {
+    connect: false,
+    disableBc: !context.sharesWithTabs,
+  });
   let loaded = false;
   let storedLocally = true;
   let held: ReadonlyMap<number, number> | undefined;
@@ -58,7 +66,7 @@ export function openReplica(name: string, { serverUrl, ledger, onFacts }: Replic
   });
   ydoc.on("update", onFacts);
 
-  const storage = attachStorage(name, ydoc, () => {
+  const storage = attachStorage(`${context.storageName}/${name}`, ydoc, () => {
     storedLocally = false;
     onFacts();
   });
@@ -99,7 +107,7 @@ function attachStorage(name: string, ydoc: Y.Doc, onFailure: () => void): { read
     onFailure();
     return { whenLoaded: Promise.resolve() };
   }
-  const persistence = new IndexeddbPersistence(`pitslate/${name}`, ydoc);
+  const persistence = new IndexeddbPersistence(name, ydoc);
   const opened: Promise<IDBDatabase> = persistence._db;
   const failed = opened.then(
     (database) => {

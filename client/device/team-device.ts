@@ -32,12 +32,17 @@ export interface TeamDevice {
 export interface TeamDeviceContext {
   /** Such as `ws://127.0.0.1:4680/sync`. */
   readonly serverUrl: string;
+  /** Begins the names of the databases in the browser's storage. */
+  readonly storageName: string;
+  /** Tabs of one browser tell each other of changes without the server. */
+  readonly sharesWithTabs: boolean;
   readonly deviceId: string;
   readonly now: () => number;
 }
 
 /** Opens the team on this device. */
-export function openTeamDevice({ serverUrl, deviceId, now }: TeamDeviceContext): TeamDevice {
+export function openTeamDevice(context: TeamDeviceContext): TeamDevice {
+  const { serverUrl, storageName, sharesWithTabs, deviceId, now } = context;
   const ledger = createLedger(createKindRegistry([...allKinds]));
   const newId = monotonicFactory();
   const replicas = new Map<string, DocumentReplica>();
@@ -55,7 +60,7 @@ export function openTeamDevice({ serverUrl, deviceId, now }: TeamDeviceContext):
   const open = (name: string): DocumentReplica => {
     const known = replicas.get(name);
     if (known) return known;
-    const replica = openReplica(name, { serverUrl, ledger, onFacts: factsChanged });
+    const replica = openReplica(name, { serverUrl, storageName, sharesWithTabs, ledger, onFacts: factsChanged });
     replicas.set(name, replica);
     return replica;
   };

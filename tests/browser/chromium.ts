@@ -1,0 +1,50 @@
+/**
+ * A real Chromium for the browser tests: the one that a registry package
+ * carries, or, where that does not run, one that is installed on the machine.
+ */
+import { existsSync } from "node:fs";
+import sparticuz from "@sparticuz/chromium";
+import { type Browser, chromium } from "playwright-core";
+
+const installed = [
+  process.env.PITSLATE_CHROMIUM,
+  "/usr/bin/chromium",
+  "/usr/bin/chromium-browser",
+  "/usr/bin/google-chrome",
+  "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",
+  "C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe",
+];
+
+/** No traffic of the browser's own: nothing but the page under test speaks to anybody. */
+const quiet = [
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+  "--disable-quic",
+  "--no-first-run",
+  "--no-sandbox",
+];
+
+/** Starts a browser; the caller closes it. */
+export async function launchChromium(): Promise<Browser> {
+  const failures: string[] = [];
+  for (const candidate of await candidates()) {
+    try {
+      return await chromium.launch({ ...candidate, headless: true });
+    } catch (error) {
+      failures.push(`${candidate.executablePath}: ${String(error).split("\n")[0]}`);
+    }
+  }
+  throw new Error(`No Chromium starts here. Tried:\n${failures.join("\n")}`);
+}
+
+async function candidates(): Promise<readonly { readonly executablePath: string; readonly args: string[] }[]> {
+  const packaged =
+    process.platform === "linux" && process.arch === "x64"
+      ? [{ executablePath: await sparticuz.executablePath(), args: [...sparticuz.args, ...quiet] }]
+      : [];
+  const here = installed.flatMap((path) =>
+    path !== undefined && existsSync(path) ? { executablePath: path, args: quiet } : [],
+  );
+  return [...packaged, ...here];
+}

@@ -1,0 +1,140 @@
+import "fake-indexeddb/auto";
+import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
+import { WebSocket } from "ws";
+import { openTeamDevice, type TeamDevice } from "#client/device/team-device.ts";
+import { parseDocumentName } from "#core/ledger/documents.ts";
+import { settledValue } from "#core/ledger/ledger.ts";
+import { inspectUpdate } from "#core/ledger/update-guard.ts";
+import { riderKind } from "#core/team/record-kinds.ts";
+import { settingKind, weekendKind } from "#core/weekend/record-kinds.ts";
+import type { Setting } from "#core/weekend/setting.ts";
+import { createLogger } from "#server/logging.ts";
+import { type RunningServer, startServer } from "#server/server.ts";
+import { createMemoryStore } from "#server/store/memory-store.ts";
+import type { UpdateStore } from "#server/store/update-store.ts";
+
+const KEY = "alder/alder-1/fork.main-pressure";
+const setting = (psi: number): Setting => ({ quantity: { value: psi, unit: "psi" }, standing: "on the bike" });
+
+let store: UpdateStore;
+let server: RunningServer;
+let port = 0;
+let devices: TeamDevice[] = [];
+let run = 0;
+
+async function start(): Promise<void> {
+  server = await startServer({
+    host: "127.0.0.1",
+    port,
+    clientFolder: "client/dist",
+    store,
+    logger: createLogger("error", () => {}),
+    guard: (update, document, maximumBytes) => inspectUpdate(update, document, { maximumBytes }),
+    isDocumentName: (name) => parseDocumentName(name) !== undefined,
+  });
+  port = server.port;
+}
+
+function device(id: string): TeamDevice {
+  const opened = openTeamDevice({
+    serverUrl: `ws://127.0.0.1:${port}/sync`,
+    storageName: `test-${run}-${id}`,
+    sharesWithTabs: false,
+    deviceId: id,
+    now: () => Date.now(),
+  });
+  opened.showRiders("all");
+  devices.push(opened);
+  return opened;
+}
+
+function until(condition: () => boolean): Promise<void> {
+  return vi.waitFor(() => expect(condition()).toBe(true), { timeout: 15_000, interval: 20 });
+}
+
+const isOnServer = (opened: TeamDevice) => opened.status().state === "on the server";
+const mainPressure = (opened: TeamDevice) => opened.ledger.current(settingKind, KEY);
+
+beforeEach(async () => {
+  vi.stubGlobal("WebSocket", WebSocket);
+  run += 1;
+  port = 0;
+  store = createMemoryStore();
+  await start();
+});
+
+afterEach(async () => {
+  for (const opened of devices) opened.close();
+  devices = [];
+  await server.close();
+  store.close();
+});
+
+async function teamWith(opened: TeamDevice): Promise<void> {
+  await until(() => opened.isLoaded());
+  const written = opened.writerFor("mechanic").setMany([
+    { kind: weekendKind, key: "kestrel", value: { name: "Kestrel", venue: "ridge", startsOn: "2026-05-29" } },
+    { kind: riderKind, key: "alder", value: { name: "Alder", mass: { value: 80, unit: "kg" }, bike: "alder-1" } },
+  ]);
+  expect(written.ok).toBe(true);
+  await until(() => opened.isLoaded() && isOnServer(opened));
+}
+
+describe("two devices and the pit laptop", () => {
+  test("what one writes, the other reads, and both say that it is on the server", async () => {
+    const pit = device("pit");
+    await teamWith(pit);
+    const phone = device("phone");
+    pit.writerFor("mechanic").set(settingKind, KEY, setting(62));
+    await until(() => mainPressure(phone).state === "settled" && isOnServer(phone) && isOnServer(pit));
+    expect(settledValue(mainPressure(phone))).toEqual(setting(62));
+  });
+
+  test("set apart while the laptop is off, both values stand as a dispute on both, and one person resolves it", async () => {
+    const pit = device("pit");
+    await teamWith(pit);
+    const phone = device("phone");
+    await until(() => phone.isLoaded() && isOnServer(phone));
+    await server.close();
+    await until(() => pit.status().state === "offline" && phone.status().state === "offline");
+    pit.writerFor("mechanic").set(settingKind, KEY, setting(62));
+    phone.writerFor("rider").set(settingKind, KEY, setting(58));
+    expect(pit.status()).toMatchObject({ state: "offline", waiting: 1 });
+    await start();
+    await until(() => [pit, phone].every((opened) => mainPressure(opened).state === "disputed" && isOnServer(opened)));
+    pit.writerFor("mechanic").resolve(settingKind, KEY, setting(58));
+    await until(() => mainPressure(phone).state === "settled");
+    expect(settledValue(mainPressure(phone))).toEqual(setting(58));
+  });
+
+  test("a device that was closed offline has what it wrote when it opens again", async () => {
+    const pit = device("pit");
+    await teamWith(pit);
+    await server.close();
+    await until(() => pit.status().state === "offline");
+    pit.writerFor("mechanic").set(settingKind, KEY, setting(61));
+    // The storage works in order: once a later read has been answered, the write before it is done.
+    await storageIsIdle(`test-${run}-pit/rider/alder/2026`);
+    pit.close();
+    const again = device("pit");
+    await until(() => again.isLoaded() && mainPressure(again).state === "settled");
+    expect(again.status()).toMatchObject({ state: "offline", waiting: expect.any(Number) });
+    await start();
+    await until(() => isOnServer(again));
+    expect(store.load("rider/alder/2026").length).toBeGreaterThan(0);
+  });
+});
+
+function storageIsIdle(name: string): Promise<void> {
+  return new Promise((resolve, reject) => {
+    const opening = indexedDB.open(name);
+    opening.onerror = () => reject(opening.error);
+    opening.onsuccess = () => {
+      const count = opening.result.transaction("updates").objectStore("updates").count();
+      count.onsuccess = () => {
+        opening.result.close();
+        resolve();
+      };
+    };
+  });
+}
