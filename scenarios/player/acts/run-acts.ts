@@ -1,0 +1,67 @@
+/** Acts around a run: logging it, and answering it. */
+import type { Adjustment } from "#core/advice/adjustment.ts";
+import { settledValue } from "#core/ledger/ledger.ts";
+import { adjustmentEntries, decisionEntry } from "#core/planning/entries.ts";
+import { adviceOnRun, describeSheetProblem } from "#core/planning/run-advice.ts";
+import { settingsOnBike, valuesOnBike } from "#core/weekend/on-the-bike.ts";
+import { runKind } from "#core/weekend/record-kinds.ts";
+import { type LoggedRun, loggedRuns } from "#core/weekend/runs.ts";
+import type { StepOf } from "#scenarios/schema/step.ts";
+import { type ActResult, type Desk, mountedOf, outcomeOf, refused, writeAll } from "./act.ts";
+import { benchOf } from "./surroundings.ts";
+
+export function logRun(desk: Desk, step: StepOf<"log a run">): ActResult {
+  const { device, weekendId } = desk;
+  const mounted = mountedOf(desk, step.rider);
+  const settings = settingsOnBike(device.ledger, mounted);
+  const setup = [...settings.values()].flatMap((current) =>
+    current.state === "settled" ? current.heads.slice(0, 1).map(({ id }) => id) : [],
+  );
+  const run = { ...step.run, bike: mounted.bikeId, weekend: weekendId, session: step.session, setup };
+  return outcomeOf(device.writer.set(runKind, `${step.rider}/${device.newId()}`, run));
+}
+
+export function takeAdjustment(desk: Desk, step: StepOf<"take an adjustment">): ActResult {
+  const logged = lastRun(desk, step.rider);
+  if (!logged) return refused(noRun);
+  const advised = adviceOnRun(desk.device.ledger, logged);
+  if (!advised.ok) return refused(describeSheetProblem(advised.problem));
+  const { adjustments, unanswered, questions } = advised.advice;
+  const adjustment = chosen(adjustments, step);
+  if (!adjustment) {
+    const offered = adjustments.map(({ rule }) => rule).join(", ") || "none";
+    const why = [...unanswered.flatMap((entry) => entry.why), ...questions.map(({ question }) => question)];
+    return refused([`There is no such adjustment for the rider's last run; there are: ${offered}.`, ...why].join(" "));
+  }
+  const settings = settingsOnBike(desk.device.ledger, advised.mounted);
+  // The advice counts from the reading that is on record, so the new one holds where that one was read.
+  const readAt = settledValue(settings.get(adjustment.setting.path) ?? { state: "absent" })?.heldAt;
+  const heldAt = readAt ?? benchOf(desk, logged.run.session);
+  const occasion = {
+    mounted: advised.mounted,
+    weekendId: desk.weekendId,
+    sessionId: logged.run.session,
+    ...(heldAt && { heldAt }),
+    onTheBike: valuesOnBike(settings),
+  };
+  const entries = adjustmentEntries(occasion, logged, adjustment);
+  if (!entries.ok) return refused(entries.sentence);
+  const written = writeAll(desk, entries.entries);
+  return written.ok ? { ok: true, taken: { riderId: step.rider, runId: logged.id, adjustment } } : written;
+}
+
+export function leaveAsItIs(desk: Desk, step: StepOf<"leave as it is">): ActResult {
+  const logged = lastRun(desk, step.rider);
+  return logged ? writeAll(desk, [decisionEntry(logged, "left as it is")]) : refused(noRun);
+}
+
+const noRun = "This device has no run of the rider's on this weekend.";
+
+function lastRun({ device, weekendId }: Desk, riderId: string): LoggedRun | undefined {
+  return loggedRuns(device.ledger, weekendId, riderId)[0];
+}
+
+function chosen(adjustments: readonly Adjustment[], step: StepOf<"take an adjustment">): Adjustment | undefined {
+  const named = adjustments.filter(({ rule }) => step.rule === undefined || rule === step.rule);
+  return named[(step.place ?? 1) - 1];
+}

@@ -1,0 +1,73 @@
+/** Acts on a bike that follow the setup sheet. */
+import { benchReading } from "#core/advice/bench-reading.ts";
+import { benchSequence } from "#core/advice/bench-sequence.ts";
+import { settable } from "#core/advice/limits.ts";
+import type { Cause } from "#core/ledger/cause.ts";
+import type { WriteEntry } from "#core/ledger/write.ts";
+import { settingEntries } from "#core/planning/entries.ts";
+import { describeSheetProblem, type SetupSheet, type SheetRow, setupSheet } from "#core/planning/setup-sheet.ts";
+import type { TypedQuantity } from "#core/quantity/unit.ts";
+import type { AdjusterPath } from "#core/team/adjuster.ts";
+import type { SetupValues } from "#core/team/baseline.ts";
+import { settingsOnBike, valuesOnBike } from "#core/weekend/on-the-bike.ts";
+import type { StepOf } from "#scenarios/schema/step.ts";
+import { type ActResult, type Desk, refused, writeAll } from "./act.ts";
+
+type SheetStep = StepOf<"put on the bike" | "back to weekend setup" | "back to baseline">;
+
+/** Sets what a sheet asks for, one adjuster after the other in the bench sequence. */
+export function followSheet(desk: Desk, step: SheetStep): ActResult {
+  const found = setupSheet(desk.device.ledger, desk.weekendId, step.session, step.rider);
+  if (!found.ok) return refused(describeSheetProblem(found.problem));
+  const { sheet } = found;
+  const rows = sheet.rows.filter(({ path }) => step.adjusters?.includes(path) ?? true);
+  const disputed = rows.find((row) => row.state === "disputed");
+  if (disputed) return refused(`${disputed.path} is in dispute: somebody has to look at the bike first.`);
+  const target: Partial<Record<AdjusterPath, TypedQuantity>> = {};
+  for (const row of rows) {
+    const value = targetOf(step, sheet, row);
+    if (value) target[row.path] = value;
+    else if (step.adjusters)
+      return refused(row.problems.join(" ") || `${row.path} is ${row.state}: it stays as it is.`);
+  }
+  const onTheBike = valuesOnBike(settingsOnBike(desk.device.ledger, sheet.mounted));
+  const sequence = benchSequence(sheet.mounted, onTheBike, target);
+  if (sequence.blocked.length > 0) return refused(sequence.blocked.join(" "));
+  if (sequence.steps.length === 0) return refused("There is nothing to set: the bike is so already.");
+  const entries: WriteEntry[] = [];
+  let state: SetupValues = onTheBike;
+  for (const { path, to } of sequence.steps) {
+    const occasion = {
+      mounted: sheet.mounted,
+      weekendId: desk.weekendId,
+      sessionId: step.session,
+      heldAt: sheet.setup.bench,
+      onTheBike: state,
+    };
+    const settings = settingEntries(occasion, { [path]: to }, causeOf(step, sheet, path));
+    if (!settings.ok) return refused(settings.sentence);
+    entries.push(...settings.entries);
+    state = { ...state, [path]: to };
+  }
+  return writeAll(desk, entries);
+}
+
+function targetOf(step: SheetStep, { setup }: SetupSheet, row: SheetRow): TypedQuantity | undefined {
+  switch (step.do) {
+    case "put on the bike":
+      return row.state === "to set" ? row.bench : undefined;
+    case "back to weekend setup":
+      return row.bench;
+    case "back to baseline":
+      return row.baseline && settable(row.found, benchReading(row.baseline, setup.course, setup.bench).value);
+  }
+}
+
+/** What stands on the sheet as in the own baseline comes from there; all else from the course and the conditions. */
+function causeOf(step: SheetStep, { setup, rows }: SetupSheet, path: AdjusterPath): Cause {
+  const row = rows.find((candidate) => candidate.path === path);
+  const isBaseline = row?.reasons.every(({ rule }) => rule === "own-baseline" || rule === "blend");
+  return step.do === "back to baseline" || isBaseline
+    ? { type: "own baseline", courseTypes: setup.basis.shares.map(({ type }) => type) }
+    : { type: "conditions", session: step.session };
+}

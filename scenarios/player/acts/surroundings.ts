@@ -1,0 +1,21 @@
+import type { Surroundings } from "#core/team/surroundings.ts";
+import { programme } from "#core/weekend/programme.ts";
+import type { Desk } from "./act.ts";
+
+/** Where a pressure is read while working on a bike for a session; undefined until course and conditions are entered. */
+export function benchOf(desk: Desk, sessionId: string): Surroundings | undefined {
+  const found = outsideOf(desk, sessionId);
+  return found && { temperature: found.bench ?? found.air, altitude: found.altitude };
+}
+
+/** Where a session is ridden; undefined until course and conditions are entered. */
+export function rideOf(desk: Desk, sessionId: string): Surroundings | undefined {
+  const found = outsideOf(desk, sessionId);
+  return found && { temperature: found.air, altitude: found.altitude };
+}
+
+function outsideOf({ device, weekendId }: Desk, sessionId: string) {
+  const plan = programme(device.ledger, weekendId);
+  const conditions = plan?.sessions.find(({ id }) => id === sessionId)?.conditions;
+  return plan?.course && conditions && { ...conditions, altitude: plan.course.altitude };
+}

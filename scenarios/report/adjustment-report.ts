@@ -1,0 +1,73 @@
+import type { Adjustment, ProposedSetting } from "#core/advice/adjustment.ts";
+import type { Prediction } from "#core/advice/prediction.ts";
+import type { TakenAdjustment } from "#scenarios/player/acts/act.ts";
+import type { Naming } from "./naming.ts";
+
+/** An adjustment that was taken, with what the physics foretold. */
+export interface ReportedAdjustment {
+  readonly run: string;
+  readonly rule: string;
+  readonly symptoms: Adjustment["symptoms"];
+  readonly setting: ProposedSetting;
+  readonly coupled: readonly ProposedSetting[];
+  readonly sizedBy: Adjustment["sizedBy"];
+  readonly fitted: boolean;
+  readonly before: ReportedPrediction | undefined;
+  readonly after: ReportedPrediction | undefined;
+  readonly reason: string;
+  readonly notice: string;
+  readonly limits: readonly string[];
+}
+
+/** A prediction along the part, rounded to what its inputs carry. */
+export interface ReportedPrediction {
+  readonly sagMm: number | undefined;
+  readonly forceAtHalfN: number;
+  readonly forceAtNineTenthsN: number;
+  readonly forceAtFullN: number;
+  readonly rateAtSagNPerMm: number | undefined;
+  readonly frequencyHz: number | undefined;
+  readonly strokeUsedMm: number | undefined;
+  readonly bottomsOut: boolean | undefined;
+}
+
+/** The adjustments that were taken for a rider, oldest first. */
+export function reportAdjustments(
+  taken: readonly TakenAdjustment[],
+  naming: Naming,
+  riderId: string,
+): readonly ReportedAdjustment[] {
+  return taken
+    .filter((entry) => entry.riderId === riderId)
+    .map(({ runId, adjustment }) => ({
+      run: naming.run(runId),
+      rule: adjustment.rule,
+      symptoms: adjustment.symptoms,
+      setting: adjustment.setting,
+      coupled: adjustment.coupled,
+      sizedBy: adjustment.sizedBy,
+      fitted: adjustment.fitted,
+      before: adjustment.before && rounded(adjustment.before),
+      after: adjustment.after && rounded(adjustment.after),
+      reason: adjustment.reason,
+      notice: adjustment.notice,
+      limits: adjustment.limits,
+    }));
+}
+
+function rounded(prediction: Prediction): ReportedPrediction {
+  return {
+    sagMm: atDecimals(prediction.sag, 1, 1000),
+    forceAtHalfN: Math.round(prediction.forceAtHalf),
+    forceAtNineTenthsN: Math.round(prediction.forceAtNineTenths),
+    forceAtFullN: Math.round(prediction.forceAtFull),
+    rateAtSagNPerMm: atDecimals(prediction.rateAtSag, 2, 0.001),
+    frequencyHz: atDecimals(prediction.frequency, 2, 1),
+    strokeUsedMm: atDecimals(prediction.strokeUsed, 1, 1000),
+    bottomsOut: prediction.bottomsOut,
+  };
+}
+
+function atDecimals(value: number | undefined, decimals: number, factor: number): number | undefined {
+  return value === undefined ? undefined : Number((value * factor).toFixed(decimals));
+}
