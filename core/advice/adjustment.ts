@@ -75,7 +75,7 @@ export interface AdviceInput {
   readonly run: Run;
   /** Where and how warm the run was. */
   readonly course: Surroundings;
-  /** Settled readings on the bike now, as typed. */
+  /** Settled readings on the bike now, at the bench. */
   readonly onTheBike: SetupValues;
   /** The same at the temperature of the ride; and those that were on the bike at the run. */
   readonly riding: SetupValues;

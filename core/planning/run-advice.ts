@@ -10,11 +10,12 @@ import type { AdjusterPath } from "#core/team/adjuster.ts";
 import { baselinesOf, type RiderBike, riderBike } from "#core/team/roster.ts";
 import type { Surroundings } from "#core/team/surroundings.ts";
 import { changelog } from "#core/weekend/changelog.ts";
-import { parseSettingKey, settingsOnBike, valuesOnBike } from "#core/weekend/on-the-bike.ts";
+import { parseSettingKey, settingsOnBike } from "#core/weekend/on-the-bike.ts";
 import { type Programme, programme } from "#core/weekend/programme.ts";
 import { settingKind } from "#core/weekend/record-kinds.ts";
 import type { LoggedRun } from "#core/weekend/runs.ts";
 import type { Setting } from "#core/weekend/setting.ts";
+import { benchReadings } from "./bench-readings.ts";
 import { describeSheetProblem, type SheetProblem } from "./setup-sheet.ts";
 
 export type RunAdviceResult =
@@ -23,7 +24,10 @@ export type RunAdviceResult =
 
 export { describeSheetProblem };
 
-/** Advice on `logged`, given what is on the rider's bike now and what was on it at the run. */
+/**
+ * Advice on `logged`, given what is on the rider's bike now and what was on it at the run. The readings that it counts
+ * from, and those that it proposes, are at the bench of the run's session.
+ */
 export function adviceOnRun(ledger: Ledger, logged: LoggedRun): RunAdviceResult {
   const { run, riderId } = logged;
   const mounted = riderBike(ledger, riderId);
@@ -36,6 +40,7 @@ export function adviceOnRun(ledger: Ledger, logged: LoggedRun): RunAdviceResult 
     return { ok: false, problem: { type: "no conditions", session: session?.session.name ?? run.session } };
   }
   const ride: Surroundings = { temperature: session.conditions.air, altitude: plan.course.altitude };
+  const bench: Surroundings = { ...ride, temperature: session.conditions.bench ?? session.conditions.air };
   const current = settingsOnBike(ledger, mounted);
   const now = new Map(
     [...current].flatMap(([path, state]): [AdjusterPath, Setting][] => {
@@ -47,7 +52,7 @@ export function adviceOnRun(ledger: Ledger, logged: LoggedRun): RunAdviceResult 
     mounted,
     run,
     course: ride,
-    onTheBike: valuesOnBike(current),
+    onTheBike: benchReadings(mounted, current, bench),
     riding: ridingValues(mounted, now, ride),
     ridingAtRun: ridingValues(mounted, settingsAtRun(ledger, logged, now), ride),
     baselineSag: baselineSag(ledger, mounted, plan),

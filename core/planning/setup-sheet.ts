@@ -9,9 +9,10 @@ import { convert, type TypedQuantity } from "#core/quantity/unit.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import type { SetupValues } from "#core/team/baseline.ts";
 import { baselinesOf, type RiderBike, riderBike } from "#core/team/roster.ts";
-import { settingsOnBike, valuesOnBike } from "#core/weekend/on-the-bike.ts";
+import { settingsOnBike } from "#core/weekend/on-the-bike.ts";
 import { type Programme, programme, type ScheduledSession } from "#core/weekend/programme.ts";
 import type { Setting } from "#core/weekend/setting.ts";
+import { benchReadings } from "./bench-readings.ts";
 
 /**
  * How an adjuster stands:
@@ -84,36 +85,37 @@ export function setupSheet(ledger: Ledger, weekendId: string, sessionId: string,
   if (!conditions) return { ok: false, problem: { type: "no conditions", session: session.session.name } };
   const setup = weekendSetup({ mounted, baselines: baselinesOf(ledger, riderId), course, conditions });
   const settings = settingsOnBike(ledger, mounted);
-  const rows = setup.rows.map((row) => sheetRow(row, settings.get(row.path) ?? { state: "absent" }, weekendId));
+  const readings = benchReadings(mounted, settings, setup.bench);
+  const rows = setup.rows.map((row): SheetRow => {
+    const current = settings.get(row.path) ?? { state: "absent" };
+    return { ...row, current, state: stateOf(row, current, readings[row.path], weekendId) };
+  });
   return {
     ok: true,
-    sheet: { mounted, programme: plan, session, setup, rows, sequence: sequenceOf(mounted, rows, settings) },
+    sheet: { mounted, programme: plan, session, setup, rows, sequence: sequenceOf(mounted, rows, readings) },
   };
 }
 
-/** The steps for the rows still to set; what was adjusted on purpose is left alone. */
-function sequenceOf(
-  mounted: RiderBike,
-  rows: readonly SheetRow[],
-  settings: ReadonlyMap<AdjusterPath, Current<Setting>>,
-): BenchSequence {
+/** The steps for the rows still to set, from what the bike reads at the bench; what was adjusted on purpose is left alone. */
+function sequenceOf(mounted: RiderBike, rows: readonly SheetRow[], readings: SetupValues): BenchSequence {
   const target: Partial<Record<AdjusterPath, TypedQuantity>> = {};
   for (const row of rows) if (row.state === "to set" && row.bench) target[row.path] = row.bench;
-  const onTheBike: SetupValues = valuesOnBike(settings);
-  return benchSequence(mounted, onTheBike, target);
+  return benchSequence(mounted, readings, target);
 }
 
-function sheetRow(row: SetupRow, current: Current<Setting>, weekendId: string): SheetRow {
-  return { ...row, current, state: stateOf(row, current, weekendId) };
-}
-
-function stateOf(row: SetupRow, current: Current<Setting>, weekendId: string): RowState {
+/** `reading` is what the adjuster shows at the bench: a pressure that was set on a colder day is no longer what was typed. */
+function stateOf(
+  row: SetupRow,
+  current: Current<Setting>,
+  reading: TypedQuantity | undefined,
+  weekendId: string,
+): RowState {
   if (current.state === "disputed") return "disputed";
   const setting = settledValue(current);
   if (setting?.standing === "reported") return "reported";
   if (setting && setting.weekend === weekendId && !isFromSheet(current)) return "adjusted";
   if (!row.bench) return "no value";
-  return setting && isSame(row, setting.quantity, row.bench) ? "set" : "to set";
+  return reading && isSame(row, reading, row.bench) ? "set" : "to set";
 }
 
 /** Put on the bike because the sheet said so: then a new sheet may say otherwise. */
