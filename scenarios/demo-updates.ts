@@ -6,7 +6,7 @@ import { createKindRegistry } from "#core/ledger/kind.ts";
 import { createLedger } from "#core/ledger/ledger.ts";
 import { createWriter, describeLedgerProblem } from "#core/ledger/write.ts";
 import { allKinds } from "#core/weekend/record-kinds.ts";
-import type { LogEntry } from "#server/store/update-store.ts";
+import type { LogEntry, UpdateStore } from "#server/store/update-store.ts";
 import { loadScenario } from "./gate/load-scenario.ts";
 import { teamEntries, weekendEntries } from "./player/initial-entries.ts";
 import type { Scenario } from "./schema/scenario.ts";
@@ -47,6 +47,13 @@ export function demoUpdates({ newId, now }: DemoSource): readonly LogEntry[] {
   const update = Y.encodeStateAsUpdate(ydoc);
   ydoc.destroy();
   return [{ document: "team", update }];
+}
+
+/** Puts the demo into a store that is empty. False, and nothing is changed, when the store holds anything. */
+export function loadDemo(store: UpdateStore, source: DemoSource): boolean {
+  if (store.documents().length > 0) return false;
+  store.append(demoUpdates(source));
+  return true;
 }
 
 function demoScenario(fileName: string): Scenario {

@@ -3,7 +3,7 @@ import { parseArgs } from "node:util";
 import { ulid } from "ulid";
 import { openSqliteStore } from "#server/store/sqlite-store.ts";
 import { StoreProblem } from "#server/store/store-problem.ts";
-import { demoUpdates } from "./demo-updates.ts";
+import { loadDemo } from "./demo-updates.ts";
 
 const help = `Puts the invented demo team and its two weekends into a data folder that is empty.
 
@@ -31,9 +31,9 @@ function load(folder: string): void {
 function loadInto(folder: string): string {
   const store = openSqliteStore(folder);
   try {
-    if (store.documents().length > 0) return `The data folder ${folder} has records already: nothing was changed.`;
-    store.append(demoUpdates({ newId: () => ulid(), now: () => new Date().toISOString() }));
-    return `The demo team and its two weekends are in the data folder ${folder}.`;
+    return loadDemo(store, { newId: () => ulid(), now: () => new Date().toISOString() })
+      ? `The demo team and its two weekends are in the data folder ${folder}.`
+      : `The data folder ${folder} has records already: nothing was changed.`;
   } finally {
     store.close();
   }

@@ -1,3 +1,4 @@
+import { nameOfPath } from "#core/advice/adjuster-names.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import type { LedgerRecord } from "#core/ledger/record.ts";
 import type { TypedQuantity } from "#core/quantity/unit.ts";
@@ -57,7 +58,7 @@ export function reportDisputes(ledger: Ledger, naming: Naming): ReportedDisputes
 
 function subjectInWords(kind: string, key: string, naming: Naming): string {
   const address = kind === settingKind.kind ? parseSettingKey(key) : undefined;
-  return address ? `${naming.rider(address.riderId)}, ${address.path}` : `${kind} ${key}`;
+  return address ? `${naming.rider(address.riderId)}, ${nameOfPath(address.path)}` : `${kind} ${key}`;
 }
 
 function claimOf(claim: LedgerRecord, naming: Naming): ReportedClaim {

@@ -1,6 +1,6 @@
 /** Acts around a run: logging it, and answering it. */
 import type { Adjustment } from "#core/advice/adjustment.ts";
-import { settledValue } from "#core/ledger/ledger.ts";
+import { benchReadings } from "#core/planning/bench-readings.ts";
 import { adjustmentEntries, decisionEntry } from "#core/planning/entries.ts";
 import { adviceOnRun, describeSheetProblem } from "#core/planning/run-advice.ts";
 import { settingsOnBike, valuesOnBike } from "#core/weekend/on-the-bike.ts";
@@ -34,15 +34,13 @@ export function takeAdjustment(desk: Desk, step: StepOf<"take an adjustment">): 
     return refused([`There is no such adjustment for the rider's last run; there are: ${offered}.`, ...why].join(" "));
   }
   const settings = settingsOnBike(desk.device.ledger, advised.mounted);
-  // The advice counts from the reading that is on record, so the new one holds where that one was read.
-  const readAt = settledValue(settings.get(adjustment.setting.path) ?? { state: "absent" })?.heldAt;
-  const heldAt = readAt ?? benchOf(desk, logged.run.session);
+  const heldAt = benchOf(desk, logged.run.session);
   const occasion = {
     mounted: advised.mounted,
     weekendId: desk.weekendId,
     sessionId: logged.run.session,
     ...(heldAt && { heldAt }),
-    onTheBike: valuesOnBike(settings),
+    onTheBike: heldAt ? benchReadings(advised.mounted, settings, heldAt) : valuesOnBike(settings),
   };
   const entries = adjustmentEntries(occasion, logged, adjustment);
   if (!entries.ok) return refused(entries.sentence);

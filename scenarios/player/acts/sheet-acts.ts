@@ -4,12 +4,13 @@ import { benchSequence } from "#core/advice/bench-sequence.ts";
 import { settable } from "#core/advice/limits.ts";
 import type { Cause } from "#core/ledger/cause.ts";
 import type { WriteEntry } from "#core/ledger/write.ts";
+import { benchReadings } from "#core/planning/bench-readings.ts";
 import { settingEntries } from "#core/planning/entries.ts";
 import { describeSheetProblem, type SetupSheet, type SheetRow, setupSheet } from "#core/planning/setup-sheet.ts";
 import type { TypedQuantity } from "#core/quantity/unit.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import type { SetupValues } from "#core/team/baseline.ts";
-import { settingsOnBike, valuesOnBike } from "#core/weekend/on-the-bike.ts";
+import { settingsOnBike } from "#core/weekend/on-the-bike.ts";
 import type { StepOf } from "#scenarios/schema/step.ts";
 import { type ActResult, type Desk, refused, writeAll } from "./act.ts";
 
@@ -30,7 +31,7 @@ export function followSheet(desk: Desk, step: SheetStep): ActResult {
     else if (step.adjusters)
       return refused(row.problems.join(" ") || `${row.path} is ${row.state}: it stays as it is.`);
   }
-  const onTheBike = valuesOnBike(settingsOnBike(desk.device.ledger, sheet.mounted));
+  const onTheBike = benchReadings(sheet.mounted, settingsOnBike(desk.device.ledger, sheet.mounted), sheet.setup.bench);
   const sequence = benchSequence(sheet.mounted, onTheBike, target);
   if (sequence.blocked.length > 0) return refused(sequence.blocked.join(" "));
   if (sequence.steps.length === 0) return refused("There is nothing to set: the bike is so already.");
