@@ -1,6 +1,16 @@
 import { Route } from "@solidjs/router";
+import { CoursePage } from "./course-page.tsx";
+import { RiderPage } from "./rider-page.tsx";
+import { TeamBoard } from "./team-board.tsx";
+import "./pit.css";
 
 /** The pit workplace. */
 export function PitRoutes() {
-  return <Route path="/pit" component={() => <h1>Pit</h1>} />;
+  return (
+    <>
+      <Route path="/pit" component={TeamBoard} />
+      <Route path="/pit/course" component={CoursePage} />
+      <Route path="/pit/rider/:riderId" component={RiderPage} />
+    </>
+  );
 }

@@ -1,0 +1,64 @@
+import { For, Show } from "solid-js";
+import { pit } from "#client/text/english/pit.ts";
+import { Caution } from "#client/widgets/caution.tsx";
+import type { Adjustment } from "#core/advice/adjustment.ts";
+import { adjustmentEntries } from "#core/planning/entries.ts";
+import type { LoggedRun } from "#core/weekend/runs.ts";
+import { adjustmentSizeText, causeLine, settingLine } from "./adjustment-text.ts";
+import type { RiderBench } from "./create-rider-bench.ts";
+import { adjusterName, valueText } from "./names.ts";
+import { PredictionTable } from "./prediction-table.tsx";
+
+/** One adjustment with all that is needed to judge it, and taking it. */
+export function AdjustmentView(props: { bench: RiderBench; logged: LoggedRun; adjustment: Adjustment }) {
+  const setting = () => props.adjustment.setting;
+  const put = (): void => {
+    const occasion = props.bench.occasion();
+    if (!occasion) return;
+    const done = pit.advice.putDone(adjusterName(setting().path), valueText(setting().to));
+    props.bench.acts.write(adjustmentEntries(occasion, props.logged, props.adjustment), done);
+  };
+  return (
+    <div class="stack">
+      <p class="pit-adjustment">
+        <span class="pit-adjustment-name">{adjusterName(setting().path)}</span>
+        <span class="value-large">{adjustmentSizeText(setting())}</span>
+        <span class="value">
+          {valueText(setting().from)} → {valueText(setting().to)}
+        </span>
+      </p>
+      <Show when={props.adjustment.coupled.length > 0}>
+        <p>
+          {pit.advice.coupled}: <strong>{props.adjustment.coupled.map(settingLine).join(", ")}</strong>
+        </p>
+      </Show>
+      <p>{causeLine(props.adjustment)}.</p>
+      <p class="row">
+        <span class="tag">{pit.advice.sizedBy[props.adjustment.sizedBy]}</span>
+        <span class={props.adjustment.fitted ? "tag" : "tag strong"}>
+          {props.adjustment.fitted ? pit.advice.fitted : pit.advice.notFitted}
+        </span>
+      </p>
+      <dl class="pit-why">
+        <dt>{pit.advice.reason}</dt>
+        <dd>{props.adjustment.reason}</dd>
+        <dt>{pit.advice.notice}</dt>
+        <dd>{props.adjustment.notice}</dd>
+        <dt>{pit.advice.otherwise}</dt>
+        <dd>{props.adjustment.otherwise}</dd>
+        <Show when={props.adjustment.limits.length > 0}>
+          <dt>{pit.advice.limits}</dt>
+          <For each={props.adjustment.limits}>{(limit) => <dd>{limit}</dd>}</For>
+        </Show>
+      </dl>
+      <PredictionTable adjustment={props.adjustment} />
+      <p class="small">{pit.advice.provenance(props.adjustment.provenance)}</p>
+      <Caution>
+        {pit.bench.cautions[0]} {pit.bench.cautions[2]}
+      </Caution>
+      <button type="button" class="main" onClick={put}>
+        {pit.advice.put}
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,50 @@
+import { For, Show } from "solid-js";
+import { pit } from "#client/text/english/pit.ts";
+import type { BenchStep } from "#core/advice/bench-sequence.ts";
+import type { SetupSheet } from "#core/planning/setup-sheet.ts";
+import { tickEntries } from "./bench-entries.ts";
+import { BenchStepRow } from "./bench-step-row.tsx";
+import type { RiderBench } from "./create-rider-bench.ts";
+import { EachByKey } from "./each-by-key.tsx";
+import { adjusterName, valueText } from "./names.ts";
+import { WorkCautions } from "./work-cautions.tsx";
+
+/** What to set, in the safe order, to be ticked off. */
+export function BenchList(props: { bench: RiderBench; sheet: SetupSheet }) {
+  const steps = () => props.sheet.sequence.steps;
+  const tick = (done: readonly BenchStep[], said: string): void => {
+    const occasion = props.bench.occasion();
+    if (occasion) props.bench.acts.write(tickEntries(props.sheet, occasion, done), said);
+  };
+  return (
+    <section class="stack">
+      <h2>{pit.bench.title}</h2>
+      <WorkCautions />
+      <Show when={props.sheet.sequence.blocked.length > 0}>
+        <div class="card alarm">
+          <strong>{pit.bench.blocked}</strong>
+          <ul>
+            <For each={props.sheet.sequence.blocked}>{(sentence) => <li>{sentence}</li>}</For>
+          </ul>
+        </div>
+      </Show>
+      <Show when={steps().length > 0} fallback={<p>{pit.bench.none}</p>}>
+        <p>{pit.bench.order}</p>
+        <ol class="plain stack">
+          <EachByKey each={steps()} keyOf={({ path }) => path}>
+            {(step, index) => (
+              <BenchStepRow
+                step={step()}
+                number={index() + 1}
+                onTick={() => tick([step()], pit.bench.ticked(adjusterName(step().path), valueText(step().to)))}
+              />
+            )}
+          </EachByKey>
+        </ol>
+        <button type="button" class="main" onClick={() => tick(steps(), pit.bench.tickedAll(steps().length))}>
+          {pit.bench.all}
+        </button>
+      </Show>
+    </section>
+  );
+}

@@ -1,0 +1,32 @@
+import { For } from "solid-js";
+import { pit } from "#client/text/english/pit.ts";
+import type { BenchStep } from "#core/advice/bench-sequence.ts";
+import { adjusterName, valueText } from "./names.ts";
+
+/** One step at the bench: what, from where to where, what to mind, and the tick. */
+export function BenchStepRow(props: { step: BenchStep; number: number; onTick: () => void }) {
+  return (
+    <li class="card pit-step">
+      <div class="pit-step-text">
+        <h3>
+          {props.number}. {adjusterName(props.step.path)}
+        </h3>
+        <p class="pit-step-values">
+          <span class="value">{valueText(props.step.to)}</span>{" "}
+          <span>{props.step.from ? pit.bench.from(valueText(props.step.from)) : pit.bench.fromUnknown}</span>
+        </p>
+        <ul class="plain small">
+          <For each={props.step.cautions}>{(caution) => <li>{pit.bench.stepCautions[caution]}</li>}</For>
+        </ul>
+      </div>
+      <button
+        type="button"
+        class="pit-tick"
+        aria-label={pit.bench.tickLabel(adjusterName(props.step.path), valueText(props.step.to))}
+        onClick={() => props.onTick()}
+      >
+        {pit.bench.tick}
+      </button>
+    </li>
+  );
+}

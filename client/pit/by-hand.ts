@@ -1,0 +1,26 @@
+/** A value set by hand, as entries to write. */
+import { pit } from "#client/text/english/pit.ts";
+import type { Cause } from "#core/ledger/cause.ts";
+import { decisionEntry, type EntriesResult, type Occasion, settingEntries } from "#core/planning/entries.ts";
+import type { AdjusterPath } from "#core/team/adjuster.ts";
+import { mountedAdjuster } from "#core/team/roster.ts";
+import type { LoggedRun } from "#core/weekend/runs.ts";
+import { adjusterName } from "./names.ts";
+
+/** What is typed: the value in the adjuster's own unit. */
+export interface ByHandDraft {
+  readonly path: AdjusterPath;
+  readonly value: number | undefined;
+  readonly note: string;
+}
+
+/** The setting, and with `run` that the run is answered by it. */
+export function byHandEntries(occasion: Occasion, { path, value, note }: ByHandDraft, run?: LoggedRun): EntriesResult {
+  const found = mountedAdjuster(occasion.mounted.parts, path);
+  if (!found || value === undefined) return { ok: false, sentence: pit.byHand.needsValue(adjusterName(path)) };
+  const words = note.trim();
+  const cause: Cause = { type: "by hand", ...(words !== "" && { note: words }), ...(run && { run: run.id }) };
+  const settings = settingEntries(occasion, { [path]: { value, unit: found.adjuster.unit } }, cause);
+  if (!settings.ok || !run) return settings;
+  return { ok: true, entries: [...settings.entries, decisionEntry(run, "adjusted")] };
+}

@@ -1,0 +1,69 @@
+/** A rider's changelog in words, with what an undo of each line would go back to. */
+import { pit } from "#client/text/english/pit.ts";
+import { formatMoment, formatQuantity } from "#client/widgets/format.ts";
+import { type Ledger, settledValue } from "#core/ledger/ledger.ts";
+import { answeredRun, describeCause } from "#core/planning/changelog-text.ts";
+import type { TypedQuantity } from "#core/quantity/unit.ts";
+import { type Change, changelog } from "#core/weekend/changelog.ts";
+import { runKind, settingKind } from "#core/weekend/record-kinds.ts";
+import type { Setting } from "#core/weekend/setting.ts";
+import { adjusterName, memberName, runName } from "./names.ts";
+
+export interface ChangeLine {
+  readonly id: string;
+  readonly adjuster: string;
+  readonly from: string;
+  readonly to: string;
+  readonly when: string;
+  readonly who: string;
+  readonly why: string;
+  /** The run that it answers, if it answers one. */
+  readonly run: string | undefined;
+  readonly standing: string | undefined;
+  readonly current: boolean;
+  /** Absent where there is no one value to go back to, or it is on the bike already. */
+  readonly undo: { readonly label: string; readonly done: string } | undefined;
+}
+
+/** All changes of a rider's bikes, newest first. */
+export function changeLines(ledger: Ledger, riderId: string): readonly ChangeLine[] {
+  return changelog(ledger, { riderId }).map((change) => lineOf(ledger, change));
+}
+
+function lineOf(ledger: Ledger, change: Change): ChangeLine {
+  const runId = answeredRun(change);
+  const key = `${change.riderId}/${runId}`;
+  const first = runId === undefined ? undefined : ledger.history(runKind, key)[0];
+  return {
+    id: change.id,
+    adjuster: adjusterName(change.path),
+    from: change.from.length === 0 ? pit.changelog.nothing : change.from.map(formatQuantity).join(pit.disputes.and),
+    to: change.to ? formatQuantity(change.to) : pit.changelog.nothing,
+    when: formatMoment(change.at),
+    who: memberName(ledger, change.by),
+    why: describeCause(change),
+    run: first?.value && runName(ledger, { run: first.value, at: first.at }),
+    standing: change.standing && pit.changelog.standings[change.standing],
+    current: change.current,
+    undo: undoOf(ledger, change),
+  };
+}
+
+function undoOf(ledger: Ledger, change: Change): ChangeLine["undo"] {
+  const before = ledger.before(change.id);
+  if (!before || before.missing.length > 0 || before.current.state === "disputed") return undefined;
+  const { changelog: words } = pit;
+  const name = adjusterName(change.path);
+  const now = settledValue(ledger.current(settingKind, `${change.riderId}/${change.bikeId}/${change.path}`));
+  if (before.current.state === "absent") {
+    return change.current && now ? { label: words.undoNone, done: words.undone(name, words.nothing) } : undefined;
+  }
+  const { quantity } = before.current.value as Setting;
+  if (!change.current && isSame(quantity, now?.quantity)) return undefined;
+  const value = formatQuantity(quantity);
+  return { label: change.current ? words.undo(value) : words.back(value), done: words.undone(name, value) };
+}
+
+function isSame(a: TypedQuantity, b: TypedQuantity | undefined): boolean {
+  return b !== undefined && a.value === b.value && a.unit === b.unit;
+}

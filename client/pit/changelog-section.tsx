@@ -1,0 +1,63 @@
+import { createSignal, Show } from "solid-js";
+import { pit } from "#client/text/english/pit.ts";
+import type { ChangeLine } from "./change-lines.ts";
+import type { RiderBench } from "./create-rider-bench.ts";
+import { EachByKey } from "./each-by-key.tsx";
+import { firstPage, nextPage } from "./page-size.ts";
+
+/** What was changed, by whom, when and why; newest first, some at a time. */
+export function ChangelogSection(props: { bench: RiderBench; lines: readonly ChangeLine[] }) {
+  const [shown, setShown] = createSignal(firstPage);
+  const next = () => nextPage(shown(), props.lines.length);
+  return (
+    <section class="stack pit-part-changelog">
+      <h2>{pit.changelog.title}</h2>
+      <Show when={props.lines.length > 0} fallback={<p>{pit.changelog.none}</p>}>
+        <ol class="plain stack">
+          <EachByKey each={props.lines.slice(0, shown())} keyOf={({ id }) => id}>
+            {(line) => <ChangeEntry bench={props.bench} line={line()} />}
+          </EachByKey>
+        </ol>
+        <Show when={next().more > 0}>
+          <button type="button" onClick={() => setShown(next().shown)}>
+            {pit.changelog.more(next().more)}
+          </button>
+        </Show>
+      </Show>
+    </section>
+  );
+}
+
+function ChangeEntry(props: { bench: RiderBench; line: ChangeLine }) {
+  const undo = (done: string): void => {
+    props.bench.acts.wrote(props.bench.device.revert(props.line.id), done);
+  };
+  return (
+    <li class="pit-change">
+      <div class="pit-row-head">
+        <strong>{props.line.adjuster}</strong>
+        <span class="row">
+          <Show when={props.line.standing === pit.changelog.standings.reported}>
+            <span class="tag">{props.line.standing}</span>
+          </Show>
+          <Show when={props.line.current}>
+            <span class="tag strong">{pit.changelog.current}</span>
+          </Show>
+        </span>
+      </div>
+      <p class="pit-change-values">{pit.changelog.line(props.line.from, props.line.to)}</p>
+      <p>
+        {props.line.who}, {props.line.when}
+      </p>
+      <p>{props.line.why}</p>
+      <Show when={props.line.run}>{(run) => <p>{pit.changelog.forRun(run())}</p>}</Show>
+      <Show when={props.line.undo}>
+        {(way) => (
+          <button type="button" onClick={() => undo(way().done)}>
+            {way().label}
+          </button>
+        )}
+      </Show>
+    </li>
+  );
+}

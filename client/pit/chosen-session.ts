@@ -1,0 +1,49 @@
+/** The weekend and the session that the pit looks at, kept in the address so that a reload keeps them. */
+import { useSearchParams } from "@solidjs/router";
+import { type Accessor, createMemo } from "solid-js";
+import type { Device } from "#client/device/create-device.ts";
+import type { Ledger } from "#core/ledger/ledger.ts";
+import { type Programme, programme, type ScheduledSession, weekends } from "#core/weekend/programme.ts";
+
+export interface ChosenSession {
+  readonly weekends: Accessor<ReturnType<typeof weekends>>;
+  readonly programme: Accessor<Programme | undefined>;
+  readonly session: Accessor<ScheduledSession | undefined>;
+  /** Chooses a weekend, and its first session. */
+  chooseWeekend(weekendId: string): void;
+  chooseSession(sessionId: string): void;
+  /** The two as the end of an address: `?weekend=…&session=…`. */
+  readonly query: Accessor<string>;
+}
+
+/** The choice in the address; without one the newest weekend, and its first session. */
+export function createChosenSession(device: Device): ChosenSession {
+  const [params, setParams] = useSearchParams<{ weekend: string; session: string }>();
+  const plan = createMemo(() => chosenProgramme(device.ledger(), params.weekend));
+  const session = createMemo(() => {
+    const sessions = plan()?.sessions ?? [];
+    return sessions.find(({ id }) => id === params.session) ?? sessions[0];
+  });
+  return {
+    weekends: createMemo(() => weekends(device.ledger())),
+    programme: plan,
+    session,
+    chooseWeekend: (weekend) => setParams({ weekend, session: undefined }, { replace: true }),
+    chooseSession: (id) => setParams({ weekend: plan()?.weekendId, session: id }, { replace: true }),
+    query: () => {
+      const chosen = new URLSearchParams();
+      const weekendId = plan()?.weekendId;
+      const sessionId = session()?.id;
+      if (weekendId !== undefined) chosen.set("weekend", weekendId);
+      if (sessionId !== undefined) chosen.set("session", sessionId);
+      return `?${chosen.toString()}`;
+    },
+  };
+}
+
+/** The programme of the weekend that is wanted, or of the newest when there is no such weekend. */
+export function chosenProgramme(ledger: Ledger, wanted: string | undefined): Programme | undefined {
+  const known = wanted === undefined ? undefined : programme(ledger, wanted);
+  const newest = weekends(ledger)[0];
+  return known ?? (newest && programme(ledger, newest.id));
+}

@@ -1,0 +1,55 @@
+import { createMemo } from "solid-js";
+import { common } from "#client/text/english/common.ts";
+import { pit } from "#client/text/english/pit.ts";
+import { Choice } from "#client/widgets/choice.tsx";
+import { Stepper } from "#client/widgets/stepper.tsx";
+import { grounds } from "#core/weekend/conditions.ts";
+import type { CourseFormState } from "./create-course-form.ts";
+import { Field } from "./field.tsx";
+
+/** The conditions of one session. */
+export function ConditionsFields(props: { form: CourseFormState; sessionId: string }) {
+  const fields = createMemo(() => props.form.draft().sessions.find((session) => session.sessionId === props.sessionId));
+  // A memo each, so that a change of one field never resets what is typed in another.
+  const name = createMemo(() => fields()?.name ?? "");
+  const air = createMemo(() => fields()?.air);
+  const bench = createMemo(() => fields()?.bench);
+  return (
+    <section class="card stack">
+      <h2>{name()}</h2>
+      <div class="pit-fields">
+        <Field label={pit.course.air}>
+          <Stepper
+            label={`${name()}: ${pit.course.air}`}
+            unit="°C"
+            value={air()}
+            step={1}
+            start={15}
+            minimum={-30}
+            maximum={55}
+            onChange={(value) => props.form.setConditions(props.sessionId, { air: value })}
+          />
+        </Field>
+        <Field label={pit.course.bench}>
+          <Stepper
+            label={`${name()}: ${pit.course.bench}`}
+            unit="°C"
+            value={bench()}
+            step={1}
+            start={air() ?? 15}
+            minimum={-30}
+            maximum={55}
+            onChange={(value) => props.form.setConditions(props.sessionId, { bench: value })}
+          />
+        </Field>
+      </div>
+      <Choice
+        legend={pit.course.ground}
+        options={grounds}
+        labelOf={(ground) => common.grounds[ground]}
+        value={fields()?.ground}
+        onChange={(ground) => props.form.setConditions(props.sessionId, { ground })}
+      />
+    </section>
+  );
+}

@@ -1,0 +1,167 @@
+/**
+ * Course and conditions as they are typed, and as entries to write. Only what
+ * was changed on this screen is written, so that what somebody else enters
+ * meanwhile stays.
+ */
+import * as z from "zod/mini";
+import { pit } from "#client/text/english/pit.ts";
+import type { Ledger } from "#core/ledger/ledger.ts";
+import type { WriteEntry } from "#core/ledger/write.ts";
+import type { EntriesResult } from "#core/planning/entries.ts";
+import { fromSi, type TypedQuantity, toSi } from "#core/quantity/unit.ts";
+import { type CourseType, courseTypes } from "#core/team/course-type.ts";
+import { knownValue } from "#core/team/roster.ts";
+import type { Conditions, Ground } from "#core/weekend/conditions.ts";
+import { type Course, courseMixSchema } from "#core/weekend/course.ts";
+import { type Programme, programme } from "#core/weekend/programme.ts";
+import { conditionsKind, courseKind } from "#core/weekend/record-kinds.ts";
+
+/** One session's fields: temperatures in °C. */
+export interface ConditionsDraft {
+  readonly sessionId: string;
+  readonly name: string;
+  readonly air: number | undefined;
+  readonly bench: number | undefined;
+  readonly ground: Ground | undefined;
+}
+
+/** All fields: parts of 1, altitude in m. */
+export interface CourseDraft {
+  readonly mix: Readonly<Record<CourseType, number | undefined>>;
+  readonly altitude: number | undefined;
+  readonly sessions: readonly ConditionsDraft[];
+}
+
+/** What is known now as a draft; the altitude starts as the venue's. */
+export function courseDraft(ledger: Ledger, weekendId: string): CourseDraft {
+  const plan = programme(ledger, weekendId);
+  const course = knownValue(ledger, courseKind, weekendId);
+  return {
+    mix: course?.mix ?? { steep: 0, jumpy: 0, wet: 0 },
+    altitude: inUnit(course?.altitude ?? plan?.venue?.altitude, "m"),
+    sessions: (plan?.sessions ?? []).map(({ id, session }) => {
+      const conditions = knownValue(ledger, conditionsKind, `${weekendId}/${id}`);
+      return {
+        sessionId: id,
+        name: session.name,
+        air: inUnit(conditions?.air, "°C"),
+        bench: inUnit(conditions?.bench, "°C"),
+        ground: conditions?.ground,
+      };
+    }),
+  };
+}
+
+/** What the parts add up to, without the dust of floating point. */
+export function sumOfParts(mix: CourseDraft["mix"]): number {
+  return Number(courseTypes.reduce((sum, type) => sum + (mix[type] ?? 0), 0).toFixed(3));
+}
+
+/** Whether the parts can be saved as they are. */
+export function isAccepted(mix: CourseDraft["mix"]): boolean {
+  return z.safeParse(courseMixSchema, mix).success;
+}
+
+/** Names of what is in dispute and would be settled by saving. */
+export function disputedParts(ledger: Ledger, plan: Programme): readonly string[] {
+  const course = ledger.current(courseKind, plan.weekendId).state === "disputed" ? [pit.course.theCourse] : [];
+  const sessions = plan.sessions
+    .filter(({ id }) => ledger.current(conditionsKind, `${plan.weekendId}/${id}`).state === "disputed")
+    .map(({ session }) => pit.course.theConditions(session.name));
+  return [...course, ...sessions];
+}
+
+export type CourseEntries =
+  | { readonly ok: true; readonly entries: readonly WriteEntry[]; readonly written: readonly string[] }
+  | Extract<EntriesResult, { ok: false }>;
+
+/**
+ * The entries for what differs from what was known when the screen opened (`opened`), or is in dispute now. A session
+ * of which nothing is typed is left out.
+ */
+export function courseEntries(
+  ledger: Ledger,
+  weekendId: string,
+  draft: CourseDraft,
+  opened: CourseDraft,
+): CourseEntries {
+  const entries: WriteEntry[] = [];
+  const written: string[] = [];
+  if (!sameCourse(draft, opened) || needsWriting(ledger, courseKind, weekendId)) {
+    const course = courseOf(draft);
+    if (typeof course === "string") return { ok: false, sentence: course };
+    entries.push(entryOf(ledger, courseKind, weekendId, course));
+    written.push(pit.course.theCourse);
+  }
+  for (const fields of draft.sessions) {
+    const before = opened.sessions.find(({ sessionId }) => sessionId === fields.sessionId);
+    const key = `${weekendId}/${fields.sessionId}`;
+    const disputed = ledger.current(conditionsKind, key).state === "disputed";
+    if (isEmpty(fields) && (!before || isEmpty(before)) && !disputed) continue;
+    if (before && sameConditions(fields, before) && !disputed) continue;
+    const conditions = conditionsOf(fields);
+    if (typeof conditions === "string") return { ok: false, sentence: conditions };
+    entries.push(entryOf(ledger, conditionsKind, key, conditions));
+    written.push(pit.course.theConditions(fields.name));
+  }
+  return { ok: true, entries, written };
+}
+
+/** What somebody else has changed since `opened`, of the things that `draft` would overwrite; undefined when nothing. */
+export function changedMeanwhile(draft: CourseDraft, opened: CourseDraft, now: CourseDraft): string | undefined {
+  if (!sameCourse(draft, opened) && !sameCourse(now, opened) && !sameCourse(draft, now)) return pit.course.theCourse;
+  for (const fields of draft.sessions) {
+    const find = (other: CourseDraft) => other.sessions.find(({ sessionId }) => sessionId === fields.sessionId);
+    const before = find(opened);
+    const there = find(now);
+    if (!before || !there || sameConditions(fields, before)) continue;
+    if (!sameConditions(there, before) && !sameConditions(there, fields)) return pit.course.theConditions(fields.name);
+  }
+  return undefined;
+}
+
+/** Something has to be written even when nothing was changed here: there is none yet, or there are two. */
+function needsWriting(ledger: Ledger, kind: typeof courseKind, key: string): boolean {
+  return ledger.current(kind, key).state !== "settled";
+}
+
+function courseOf({ mix, altitude }: CourseDraft): Course | string {
+  const { steep, jumpy, wet } = mix;
+  if (steep === undefined) return pit.course.needsPart(pit.course.parts.steep);
+  if (jumpy === undefined) return pit.course.needsPart(pit.course.parts.jumpy);
+  if (wet === undefined) return pit.course.needsPart(pit.course.parts.wet);
+  if (altitude === undefined) return pit.course.needsAltitude;
+  return { mix: { steep, jumpy, wet }, altitude: { value: altitude, unit: "m" } };
+}
+
+function conditionsOf({ name, air, bench, ground }: ConditionsDraft): Conditions | string {
+  if (air === undefined) return pit.course.needsAir(name);
+  if (ground === undefined) return pit.course.needsGround(name);
+  return {
+    air: { value: air, unit: "°C" },
+    ...(bench !== undefined && { bench: { value: bench, unit: "°C" } }),
+    ground,
+  };
+}
+
+function entryOf(ledger: Ledger, kind: typeof courseKind | typeof conditionsKind, key: string, value: unknown) {
+  const first = ledger.current<unknown>(kind, key).state === "absent";
+  return { kind, key, value, ...(first && { cause: { type: "setup" } as const }) };
+}
+
+function inUnit(quantity: TypedQuantity | undefined, unit: "m" | "°C"): number | undefined {
+  if (!quantity) return undefined;
+  return quantity.unit === unit ? quantity.value : Number(fromSi(toSi(quantity), unit).value.toFixed(2));
+}
+
+function sameCourse(a: CourseDraft, b: CourseDraft): boolean {
+  return courseTypes.every((type) => a.mix[type] === b.mix[type]) && a.altitude === b.altitude;
+}
+
+function sameConditions(a: ConditionsDraft, b: ConditionsDraft): boolean {
+  return a.air === b.air && a.bench === b.bench && a.ground === b.ground;
+}
+
+function isEmpty({ air, bench, ground }: ConditionsDraft): boolean {
+  return air === undefined && bench === undefined && ground === undefined;
+}

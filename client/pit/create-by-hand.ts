@@ -1,0 +1,80 @@
+/** A value set by hand while its dialog is open. */
+import { type Accessor, createMemo, createSignal, untrack } from "solid-js";
+import { pit } from "#client/text/english/pit.ts";
+import { formatQuantity } from "#client/widgets/format.ts";
+import { settledValue } from "#core/ledger/ledger.ts";
+import { convert, type TypedQuantity } from "#core/quantity/unit.ts";
+import type { Adjuster, AdjusterPath } from "#core/team/adjuster.ts";
+import { mountedAdjuster, mountedAdjusters } from "#core/team/roster.ts";
+import type { LoggedRun } from "#core/weekend/runs.ts";
+import { type ByHandDraft, byHandEntries } from "./by-hand.ts";
+import { plainSentence } from "./create-acts.ts";
+import type { RiderBench } from "./create-rider-bench.ts";
+import { adjusterName } from "./names.ts";
+
+export interface ByHandState {
+  readonly draft: Accessor<ByHandDraft>;
+  readonly problem: Accessor<string | undefined>;
+  readonly paths: Accessor<readonly AdjusterPath[]>;
+  readonly adjuster: Accessor<Adjuster | undefined>;
+  /** What is on the bike now, where that is settled. */
+  readonly now: Accessor<TypedQuantity | undefined>;
+  /** Another adjuster: its value starts as what is on the bike. */
+  choose(path: AdjusterPath): void;
+  setValue(value: number | undefined): void;
+  setNote(note: string): void;
+  /** True when it was written. */
+  save(): boolean;
+}
+
+/** Setting `path` by hand on this bench, in answer to `run` where there is one. */
+export function createByHand(bench: RiderBench, path: AdjusterPath, run?: LoggedRun): ByHandState {
+  const found = (at: AdjusterPath) => mountedAdjuster(bench.mounted()?.parts ?? {}, at);
+  const nowAt = (at: AdjusterPath): TypedQuantity | undefined => {
+    const current = bench.settings().get(at);
+    return current && settledValue(current)?.quantity;
+  };
+  const startOf = (at: AdjusterPath): number | undefined => {
+    const unit = found(at)?.adjuster.unit;
+    const now = nowAt(at) ?? bench.sheet()?.rows.find((row) => row.path === at)?.bench;
+    return unit && now ? Number(convert(now, unit).value.toFixed(2)) : undefined;
+  };
+  const [draft, setDraft] = createSignal<ByHandDraft>(untrack(() => ({ path, value: startOf(path), note: "" })));
+  const [problem, setProblem] = createSignal<string>();
+  const change = (fields: Partial<ByHandDraft>): void => {
+    setDraft((now) => ({ ...now, ...fields }));
+    setProblem(undefined);
+  };
+  const chosen = createMemo(() => draft().path);
+  return {
+    draft,
+    problem,
+    paths: () => mountedAdjusters(bench.mounted()?.parts ?? {}).map((mounted) => mounted.path),
+    // The same adjuster is the same, however often the records it comes from are read.
+    adjuster: createMemo(() => found(chosen())?.adjuster, undefined, {
+      equals: (a, b) => JSON.stringify(a) === JSON.stringify(b),
+    }),
+    now: () => nowAt(chosen()),
+    choose: (next) => change({ path: next, value: startOf(next) }),
+    setValue: (value) => change({ value }),
+    setNote: (note) => change({ note }),
+    save: () => {
+      const occasion = bench.occasion();
+      if (!occasion) return false;
+      const entries = byHandEntries(occasion, draft(), run);
+      if (!entries.ok) {
+        setProblem(entries.sentence);
+        return false;
+      }
+      const wrote = bench.device.write(entries.entries);
+      if (!wrote.ok) setProblem(plainSentence(wrote.problem));
+      else bench.acts.wrote(wrote, pit.byHand.saved(adjusterName(draft().path), savedText()));
+      return wrote.ok;
+    },
+  };
+
+  function savedText(): string {
+    const now = nowAt(draft().path);
+    return now ? formatQuantity(now) : "";
+  }
+}

@@ -1,0 +1,65 @@
+/** The course form while it is open: what is typed, and saving it. */
+import { type Accessor, createSignal, untrack } from "solid-js";
+import type { Device } from "#client/device/create-device.ts";
+import { pit } from "#client/text/english/pit.ts";
+import type { CourseType } from "#core/team/course-type.ts";
+import {
+  type ConditionsDraft,
+  type CourseDraft,
+  changedMeanwhile,
+  courseDraft,
+  courseEntries,
+} from "./course-draft.ts";
+import { plainSentence } from "./create-acts.ts";
+
+export interface CourseFormState {
+  readonly draft: Accessor<CourseDraft>;
+  readonly problem: Accessor<string | undefined>;
+  setPart(type: CourseType, part: number | undefined): void;
+  setAltitude(metres: number | undefined): void;
+  setConditions(sessionId: string, fields: Partial<ConditionsDraft>): void;
+  /** Writes what was changed; the sentence that says what was saved, or undefined when it was refused. */
+  save(invalidField: string | undefined): string | undefined;
+}
+
+/** The form for one weekend, prefilled with what is known when it opens; later arrivals never touch what is typed. */
+export function createCourseForm(device: Device, weekendId: string): CourseFormState {
+  const [opened, setOpened] = createSignal(untrack(() => courseDraft(device.ledger(), weekendId)));
+  const [draft, setDraft] = createSignal(untrack(opened));
+  const [problem, setProblem] = createSignal<string>();
+  const change = (fields: Partial<CourseDraft>): void => {
+    setDraft((now) => ({ ...now, ...fields }));
+    setProblem(undefined);
+  };
+  const refuse = (sentence: string): undefined => {
+    setProblem(sentence);
+    return undefined;
+  };
+  return {
+    draft,
+    problem,
+    setPart: (type, part) => change({ mix: { ...draft().mix, [type]: part } }),
+    setAltitude: (altitude) => change({ altitude }),
+    setConditions: (sessionId, fields) =>
+      change({
+        sessions: draft().sessions.map((session) =>
+          session.sessionId === sessionId ? { ...session, ...fields } : session,
+        ),
+      }),
+    save: (invalidField) => {
+      if (invalidField !== undefined) return refuse(pit.course.needsFix(invalidField));
+      const now = courseDraft(device.ledger(), weekendId);
+      const clash = changedMeanwhile(draft(), opened(), now);
+      if (clash !== undefined) {
+        setOpened(now);
+        return refuse(pit.course.changedMeanwhile(clash));
+      }
+      const result = courseEntries(device.ledger(), weekendId, draft(), opened());
+      if (!result.ok) return refuse(result.sentence);
+      if (result.entries.length === 0) return pit.course.unchanged;
+      const wrote = device.write(result.entries);
+      if (!wrote.ok) return refuse(plainSentence(wrote.problem));
+      return pit.course.saved(result.written.join(", "));
+    },
+  };
+}

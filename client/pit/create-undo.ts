@@ -1,0 +1,31 @@
+/** Undo of the last own act at one rider's bench. */
+import { type Accessor, createMemo } from "solid-js";
+import { browserStorage, deviceId } from "#client/device/identity.ts";
+import { pit } from "#client/text/english/pit.ts";
+import type { RiderBench } from "./create-rider-bench.ts";
+import { lastOwnAction } from "./last-own-action.ts";
+
+export interface Undo {
+  /** What an undo would take back; undefined while there is nothing. */
+  readonly what: Accessor<string | undefined>;
+  undo(): void;
+}
+
+/** The undo of this bench. */
+export function createUndo({ device, mounted, acts }: RiderBench): Undo {
+  const here = deviceId(browserStorage());
+  const last = createMemo(() => {
+    const riderId = mounted()?.riderId;
+    const memberId = device.memberId();
+    if (riderId === undefined || memberId === undefined) return undefined;
+    return lastOwnAction(device.ledger(), { riderId, memberId, deviceId: here });
+  });
+  return {
+    what: () => last()?.what,
+    undo: () => {
+      const action = last();
+      if (!action) return;
+      for (const { id } of action.records) if (!acts.wrote(device.revert(id), pit.undo.done(action.what))) return;
+    },
+  };
+}

@@ -1,0 +1,60 @@
+import { createMemo, createSignal, Show } from "solid-js";
+import { common } from "#client/text/english/common.ts";
+import { pit } from "#client/text/english/pit.ts";
+import type { AdjusterPath } from "#core/team/adjuster.ts";
+import { createDispute } from "./create-dispute.ts";
+import type { RiderBench } from "./create-rider-bench.ts";
+import { EachByKey } from "./each-by-key.tsx";
+import { adjusterName } from "./names.ts";
+import { ReadingForm } from "./reading-form.tsx";
+
+/** One adjuster of which two people say different things, until somebody has looked. */
+export function DisputeCard(props: { bench: RiderBench; path: AdjusterPath }) {
+  const dispute = createMemo(() => createDispute(props.bench, props.path));
+  const [other, setOther] = createSignal(false);
+  return (
+    <section class="card alarm stack" aria-label={`${pit.disputes.title}: ${adjusterName(props.path)}`}>
+      <h2>
+        {pit.disputes.title}: {adjusterName(props.path)}
+      </h2>
+      <p>{pit.disputes.look}</p>
+      <ul class="plain stack">
+        <EachByKey each={dispute().claims()} keyOf={({ id }) => id}>
+          {(claim) => (
+            <li class="pit-claim">
+              <span class="value">{claim().value}</span>
+              <span>
+                <strong>{pit.disputes.says(claim().who)}</strong>, {claim().when}. {claim().why}{" "}
+                <span class="small">({pit.disputes.device(claim().device)})</span>
+              </span>
+              <Show when={claim().setting}>
+                {(setting) => (
+                  <button type="button" class="main" onClick={() => dispute().settle(setting())}>
+                    {pit.disputes.itIs(claim().value)}
+                  </button>
+                )}
+              </Show>
+            </li>
+          )}
+        </EachByKey>
+      </ul>
+      <Show
+        when={other()}
+        fallback={
+          <button type="button" onClick={() => setOther(true)}>
+            {pit.disputes.somethingElse}
+          </button>
+        }
+      >
+        <ReadingForm
+          found={dispute().found()}
+          label={pit.disputes.value}
+          onSave={(value) => dispute().settleReading(value)}
+        />
+        <button type="button" onClick={() => setOther(false)}>
+          {common.cancel}
+        </button>
+      </Show>
+    </section>
+  );
+}

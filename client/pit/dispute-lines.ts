@@ -1,0 +1,60 @@
+/** Disputes in words, each with the place where it is settled. */
+import { pit } from "#client/text/english/pit.ts";
+import type { Ledger } from "#core/ledger/ledger.ts";
+import { riderKind } from "#core/team/record-kinds.ts";
+import { knownValue } from "#core/team/roster.ts";
+import { type Dispute, disputes } from "#core/weekend/disputes.ts";
+import { parseSettingKey } from "#core/weekend/on-the-bike.ts";
+import {
+  conditionsKind,
+  courseKind,
+  decisionKind,
+  runKind,
+  sessionKind,
+  settingKind,
+} from "#core/weekend/record-kinds.ts";
+import { adjusterName, memberName } from "./names.ts";
+
+export interface DisputeLine {
+  readonly id: string;
+  /** The rider it is about, where it is about one. */
+  readonly rider: string | undefined;
+  readonly sentence: string;
+  /** Where it is settled; absent where the pit cannot. */
+  readonly path: string | undefined;
+}
+
+/** All open disputes, by kind and key. */
+export function disputeLines(ledger: Ledger): readonly DisputeLine[] {
+  return disputes(ledger).map((dispute) => ({ id: `${dispute.kind}:${dispute.key}`, ...lineOf(ledger, dispute) }));
+}
+
+function lineOf(ledger: Ledger, dispute: Dispute): Omit<DisputeLine, "id"> {
+  const { kind, key } = dispute;
+  const riderId = key.slice(0, Math.max(0, key.indexOf("/")));
+  const rider = knownValue(ledger, riderKind, riderId)?.name;
+  const riderPath = `/pit/rider/${riderId}`;
+  switch (kind) {
+    case settingKind.kind: {
+      const path = parseSettingKey(key)?.path;
+      return { rider, sentence: settingSentence(ledger, dispute, path ? adjusterName(path) : key), path: riderPath };
+    }
+    case courseKind.kind:
+      return { rider: undefined, sentence: pit.disputes.ofCourse, path: "/pit/course" };
+    case conditionsKind.kind: {
+      const session = knownValue(ledger, sessionKind, key)?.name ?? key;
+      return { rider: undefined, sentence: pit.disputes.ofConditions(session), path: "/pit/course" };
+    }
+    case runKind.kind:
+      return { rider, sentence: pit.disputes.ofRun, path: riderPath };
+    case decisionKind.kind:
+      return { rider, sentence: pit.disputes.ofDecision, path: riderPath };
+    default:
+      return { rider, sentence: pit.disputes.ofOther(kind, key), path: undefined };
+  }
+}
+
+function settingSentence(ledger: Ledger, { claims }: Dispute, adjuster: string): string {
+  const who = [...new Set(claims.map(({ by }) => memberName(ledger, by)))].join(pit.disputes.and);
+  return pit.disputes.ofSetting(adjuster, who);
+}

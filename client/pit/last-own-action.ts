@@ -1,0 +1,66 @@
+/**
+ * The last thing that this member did on this device for one rider, and taking
+ * it back. Only what is still current can be taken back, so that an undo never
+ * touches what somebody else has done since.
+ */
+import { pit } from "#client/text/english/pit.ts";
+import { formatQuantity } from "#client/widgets/format.ts";
+import type { Ledger } from "#core/ledger/ledger.ts";
+import { type LedgerRecord, splitSubject } from "#core/ledger/record.ts";
+import { parseSettingKey } from "#core/weekend/on-the-bike.ts";
+import { decisionKind, settingKind } from "#core/weekend/record-kinds.ts";
+import type { Setting } from "#core/weekend/setting.ts";
+import { adjusterName } from "./names.ts";
+
+/** Whose acts: one member on one device, for one rider. */
+export interface Actor {
+  readonly riderId: string;
+  readonly memberId: string;
+  readonly deviceId: string;
+}
+
+export interface OwnAction {
+  /** What was done, in words. */
+  readonly what: string;
+  /** Its records that are still current, newest first: the order in which to take them back. */
+  readonly records: readonly LedgerRecord[];
+}
+
+/** The last own act, if it can be taken back. An undo is no act of its own; what settled a dispute has no one value before it. */
+export function lastOwnAction(ledger: Ledger, actor: Actor): OwnAction | undefined {
+  const own = ownHeads(ledger, actor);
+  const last = own[0];
+  if (!last) return undefined;
+  const records = last.batch === undefined ? [last] : own.filter(({ batch }) => batch === last.batch);
+  return records.every(({ id }) => canRevert(ledger, id)) ? { what: describe(records), records } : undefined;
+}
+
+function canRevert(ledger: Ledger, id: string): boolean {
+  const before = ledger.before(id);
+  return before !== undefined && before.missing.length === 0 && before.current.state !== "disputed";
+}
+
+function ownHeads(ledger: Ledger, { riderId, memberId, deviceId }: Actor): readonly LedgerRecord[] {
+  const heads = [settingKind, decisionKind].flatMap((kind) =>
+    ledger
+      .keys(kind)
+      .filter((key) => key.startsWith(`${riderId}/`))
+      .flatMap((key): readonly LedgerRecord[] => {
+        const current = ledger.current<unknown>(kind, key);
+        return current.state === "settled" && current.heads.length === 1 ? current.heads : [];
+      }),
+  );
+  return heads
+    .filter((head) => head.by === memberId && head.device === deviceId && head.cause?.type !== "revert")
+    .sort((a, b) => (a.id < b.id ? 1 : -1));
+}
+
+function describe(records: readonly LedgerRecord[]): string {
+  const settings = records.filter(({ subject }) => splitSubject(subject).kind === settingKind.kind);
+  const [only] = settings;
+  if (!only) return pit.undo.left;
+  if (settings.length > 1) return pit.undo.settings(settings.length);
+  const path = parseSettingKey(splitSubject(only.subject).key)?.path;
+  const { quantity } = only.value as Setting;
+  return pit.undo.setting(path ? adjusterName(path) : only.subject, formatQuantity(quantity));
+}

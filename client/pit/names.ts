@@ -1,0 +1,34 @@
+/** Names and moments as the pit's screens show them. */
+import { common } from "#client/text/english/common.ts";
+import { pit } from "#client/text/english/pit.ts";
+import { formatMoment, formatQuantity } from "#client/widgets/format.ts";
+import { nameOfPath } from "#core/advice/adjuster-names.ts";
+import type { Ledger } from "#core/ledger/ledger.ts";
+import type { TypedQuantity } from "#core/quantity/unit.ts";
+import type { AdjusterPath } from "#core/team/adjuster.ts";
+import { memberKind } from "#core/team/record-kinds.ts";
+import { knownValue } from "#core/team/roster.ts";
+import { sessionKind } from "#core/weekend/record-kinds.ts";
+import type { LoggedRun } from "#core/weekend/runs.ts";
+
+/** "Fork main pressure". */
+export function adjusterName(path: AdjusterPath): string {
+  const name = nameOfPath(path);
+  return name.charAt(0).toUpperCase() + name.slice(1);
+}
+
+/** A member's name; the id while nothing else is known. */
+export function memberName(ledger: Ledger, memberId: string): string {
+  return knownValue(ledger, memberKind, memberId)?.name ?? memberId;
+}
+
+/** "Practice 1, logged Fri 29 May, 14:05". */
+export function runName(ledger: Ledger, { run, at }: Pick<LoggedRun, "run" | "at">): string {
+  const session = knownValue(ledger, sessionKind, `${run.weekend}/${run.session}`)?.name ?? run.session;
+  return pit.feedback.run(session, formatMoment(at));
+}
+
+/** A value, or in words that there is none. */
+export function valueText(quantity: TypedQuantity | undefined): string {
+  return quantity ? formatQuantity(quantity) : common.notKnown;
+}

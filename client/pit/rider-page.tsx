@@ -1,0 +1,62 @@
+import { A, useParams, useSearchParams } from "@solidjs/router";
+import { createMemo, Show } from "solid-js";
+import { useDevice } from "#client/device/device-context.tsx";
+import { pit } from "#client/text/english/pit.ts";
+import { describeSheetProblem } from "#core/planning/setup-sheet.ts";
+import { BenchSection } from "./bench-section.tsx";
+import { changeLines } from "./change-lines.ts";
+import { ChangelogSection } from "./changelog-section.tsx";
+import { createChosenSession } from "./chosen-session.ts";
+import { conditionsLine } from "./conditions-line.ts";
+import { createRiderBench } from "./create-rider-bench.ts";
+import { FeedbackSection } from "./feedback-section.tsx";
+import { PitGate } from "./pit-gate.tsx";
+import { RiderTabs, tabOf } from "./rider-tabs.tsx";
+import { SessionPicker } from "./session-picker.tsx";
+import { UndoStrip } from "./undo-strip.tsx";
+
+/** One rider's bench: what to set, what the rider said, and what was changed. */
+export function RiderPage() {
+  const device = useDevice();
+  const params = useParams<{ riderId: string }>();
+  const [search] = useSearchParams<{ view: string }>();
+  const chosen = createChosenSession(device);
+  const bench = createRiderBench(device, chosen, () => params.riderId ?? "");
+  const lines = createMemo(() => changeLines(device.ledger(), params.riderId ?? ""));
+  const tab = () => tabOf(search.view);
+  return (
+    <PitGate>
+      <Show
+        when={bench.mounted()}
+        fallback={<p>{describeSheetProblem({ type: "unknown rider", riderId: params.riderId ?? "" })}</p>}
+      >
+        {(mounted) => (
+          <>
+            <div class="pit-rider-head">
+              <A href={`/pit${chosen.query()}`} class="button">
+                {pit.backToTeam}
+              </A>
+              <h1>
+                {mounted().rider.name}{" "}
+                <Show when={mounted().rider.plate}>
+                  {(plate) => <span class="tag">{pit.board.plate(plate())}</span>}
+                </Show>
+              </h1>
+            </div>
+            <SessionPicker chosen={chosen} />
+            <Show when={conditionsLine(chosen.programme(), chosen.session())}>{(line) => <p>{line()}</p>}</Show>
+            <UndoStrip bench={bench} />
+            <RiderTabs bench={bench} changes={lines().length} chosen={tab()} />
+            <div class="pit-rider" data-tab={tab()}>
+              <BenchSection bench={bench} />
+              <div class="pit-rider-side">
+                <FeedbackSection bench={bench} />
+                <ChangelogSection bench={bench} lines={lines()} />
+              </div>
+            </div>
+          </>
+        )}
+      </Show>
+    </PitGate>
+  );
+}

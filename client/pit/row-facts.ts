@@ -1,0 +1,38 @@
+/** What one row of the setup sheet says, in words. */
+import { pit } from "#client/text/english/pit.ts";
+import { formatDifference, formatQuantity } from "#client/widgets/format.ts";
+import { settledValue } from "#core/ledger/ledger.ts";
+import type { SheetRow } from "#core/planning/setup-sheet.ts";
+import type { TypedQuantity } from "#core/quantity/unit.ts";
+
+export interface RowFact {
+  readonly label: string;
+  readonly text: string;
+}
+
+/** Baseline, weekend, bench where it differs from the weekend, and what is on the bike. */
+export function rowFacts(row: SheetRow): readonly RowFact[] {
+  const { sheet } = pit;
+  return [
+    ...(row.baseline ? [{ label: sheet.baseline, text: formatQuantity(row.baseline) }] : []),
+    ...(row.weekend ? [{ label: sheet.weekend, text: formatQuantity(row.weekend) }] : []),
+    ...(row.bench && row.bench.value !== row.weekend?.value
+      ? [{ label: sheet.bench, text: formatQuantity(row.bench) }]
+      : []),
+    { label: sheet.onTheBike, text: onTheBikeText(row) },
+  ];
+}
+
+/** What is on the bike now, as far as it is known. */
+export function onTheBikeText({ current }: Pick<SheetRow, "current">): string {
+  if (current.state === "disputed") return pit.sheet.inDispute;
+  const setting = settledValue(current);
+  if (!setting) return pit.sheet.unknown;
+  const value = formatQuantity(setting.quantity);
+  return setting.standing === "reported" ? pit.sheet.reportedBy(value) : value;
+}
+
+/** A difference as its number and its unit, to be shown in two sizes. */
+export function differenceParts(difference: TypedQuantity): { readonly number: string; readonly unit: string } {
+  return { number: formatDifference({ ...difference }).split(" ")[0] ?? "", unit: difference.unit };
+}

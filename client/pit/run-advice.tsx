@@ -1,0 +1,98 @@
+import { A } from "@solidjs/router";
+import { createMemo, For, Show } from "solid-js";
+import { pit } from "#client/text/english/pit.ts";
+import type { Advice } from "#core/advice/adjustment.ts";
+import { adviceOnRun, describeSheetProblem } from "#core/planning/run-advice.ts";
+import type { LoggedRun } from "#core/weekend/runs.ts";
+import { adjustmentTitle, causeLine } from "./adjustment-text.ts";
+import { AdjustmentView } from "./adjustment-view.tsx";
+import type { RiderBench } from "./create-rider-bench.ts";
+import { EachByKey } from "./each-by-key.tsx";
+
+/** Advice on one run, or what is missing for it. */
+export function RunAdvice(props: { bench: RiderBench; logged: LoggedRun }) {
+  const result = createMemo(() => adviceOnRun(props.bench.device.ledger(), props.logged));
+  const advice = (): Advice | undefined => {
+    const found = result();
+    return found.ok ? found.advice : undefined;
+  };
+  const missing = (): string => {
+    const found = result();
+    return found.ok ? "" : describeSheetProblem(found.problem);
+  };
+  return (
+    <Show
+      when={advice()}
+      fallback={
+        <div class="stack">
+          <p>{missing()}</p>
+          <A href={`/pit/course${props.bench.chosen.query()}`} class="button">
+            {pit.board.enterCourse}
+          </A>
+        </div>
+      }
+    >
+      {(found) => <AdviceView bench={props.bench} logged={props.logged} advice={found()} />}
+    </Show>
+  );
+}
+
+function AdviceView(props: { bench: RiderBench; logged: LoggedRun; advice: Advice }) {
+  const others = () => props.advice.adjustments.slice(1);
+  return (
+    <div class="stack">
+      <Show when={props.advice.questions.length > 0}>
+        <div class="card pit-questions">
+          <h4>{pit.advice.questions}</h4>
+          <ul>
+            <For each={props.advice.questions}>
+              {({ end, question }) => (
+                <li>
+                  <strong>{pit.feedback.ends[end]}:</strong> {question}
+                </li>
+              )}
+            </For>
+          </ul>
+        </div>
+      </Show>
+      <Show
+        when={props.advice.adjustments[0]}
+        fallback={
+          <Show when={props.advice.questions.length + props.advice.unanswered.length === 0}>
+            <p>{pit.advice.none}</p>
+          </Show>
+        }
+      >
+        {(first) => (
+          <div class="stack pit-first">
+            <h4>{pit.advice.first}</h4>
+            <AdjustmentView bench={props.bench} logged={props.logged} adjustment={first()} />
+          </div>
+        )}
+      </Show>
+      <Show when={others().length > 0}>
+        <h4>{pit.advice.others(others().length)}</h4>
+        <EachByKey each={others()} keyOf={({ rule, end }) => `${rule} ${end}`}>
+          {(adjustment) => (
+            <details class="card">
+              <summary>{adjustmentTitle(adjustment())}</summary>
+              <AdjustmentView bench={props.bench} logged={props.logged} adjustment={adjustment()} />
+            </details>
+          )}
+        </EachByKey>
+      </Show>
+      <Show when={props.advice.unanswered.length > 0}>
+        <h4>{pit.advice.unanswered}</h4>
+        <ul>
+          <For each={props.advice.unanswered}>
+            {(unanswered) => (
+              <li>
+                <strong>{causeLine(unanswered)}.</strong> {unanswered.why.join(" ")}
+              </li>
+            )}
+          </For>
+        </ul>
+      </Show>
+    </div>
+  );
+}
