@@ -1,6 +1,16 @@
 import { Route } from "@solidjs/router";
+import { ChangelogScreen } from "./changelog-screen.tsx";
+import { MatrixScreen } from "./matrix-screen.tsx";
+import "./review.css";
+import { RiderScreen } from "./rider-screen.tsx";
 
-/** The review workplace. */
+/** The review workplace: baselines, their versions, and what was changed. */
 export function ReviewRoutes() {
-  return <Route path="/review" component={() => <h1>Review</h1>} />;
+  return (
+    <Route path="/review">
+      <Route path="/" component={MatrixScreen} />
+      <Route path="/rider/:riderId" component={RiderScreen} />
+      <Route path="/changelog" component={ChangelogScreen} />
+    </Route>
+  );
 }

@@ -1,5 +1,6 @@
 /** What the manager reviews: the matrix of baselines, and the weekend's setup as a new one. */
 
+import { nameOfPath } from "#core/advice/adjuster-names.ts";
 import { settable } from "#core/advice/limits.ts";
 import { ridingValues } from "#core/advice/riding-values.ts";
 import { type Ledger, settledValue } from "#core/ledger/ledger.ts";
@@ -20,6 +21,7 @@ import {
 import type { Surroundings } from "#core/team/surroundings.ts";
 import { settingsOnBike } from "#core/weekend/on-the-bike.ts";
 import type { Setting } from "#core/weekend/setting.ts";
+import { riddenSag } from "./ridden-sag.ts";
 
 export interface MatrixRow {
   readonly mounted: RiderBike;
@@ -72,7 +74,8 @@ export type ProposalResult =
 
 /**
  * What is on the bike now as the new baseline of its rider for `type`, at the temperature and altitude of `ride`:
- * pressures that were set at the bench are carried to the ride, where a baseline holds.
+ * pressures that were set at the bench are carried to the ride, where a baseline holds. The sag goes along where the
+ * weekend's latest measurement was made with what is on the bike now.
  */
 export function proposeBaseline(
   ledger: Ledger,
@@ -86,8 +89,10 @@ export function proposeBaseline(
   const why: string[] = [];
   for (const [path, current] of settings) {
     const setting = settledValue(current);
-    if (current.state === "disputed") why.push(`${path} is in dispute: somebody has to look at the bike first.`);
-    else if (setting?.standing === "reported") why.push(`${path} was reported by the rider and is not confirmed yet.`);
+    if (current.state === "disputed")
+      why.push(`The ${nameOfPath(path)} is in dispute: somebody has to look at the bike first.`);
+    else if (setting?.standing === "reported")
+      why.push(`The ${nameOfPath(path)} was reported by the rider and no mechanic has confirmed it yet.`);
     else if (setting) settled.set(path, setting);
   }
   if (settled.size === 0) why.push("Nothing is known to be on the bike.");
@@ -98,11 +103,13 @@ export function proposeBaseline(
     const found = mountedAdjuster(mounted.parts, path);
     if (found) values[path] = settable(found, value.value);
   }
+  const sag = riddenSag(ledger, mounted, weekendId);
   const baseline: Baseline = {
     bike: mounted.bikeId,
     values,
     heldAt: ride,
     mass: mounted.rider.mass,
+    ...(Object.keys(sag).length > 0 && { sag }),
     weekend: weekendId,
   };
   return {

@@ -1,0 +1,41 @@
+import { For, Show } from "solid-js";
+import { review } from "#client/text/english/review.ts";
+import type { ChangeLine } from "./changelog-view.ts";
+
+/** A table where there is room, one card a change on a phone. */
+export function ChangelogTable(props: { lines: readonly ChangeLine[] }) {
+  return (
+    <table class="changelog">
+      <thead>
+        <tr>
+          <th scope="col">{review.changelog.when}</th>
+          <th scope="col">{review.changelog.who}</th>
+          <th scope="col">{review.changelog.rider}</th>
+          <th scope="col">{review.changelog.what}</th>
+          <th scope="col">{review.changelog.why}</th>
+        </tr>
+      </thead>
+      <tbody>
+        <For each={props.lines}>
+          {(line) => (
+            <tr>
+              <td class="when">{line.when}</td>
+              <td data-label={review.changelog.who}>{line.who}</td>
+              <td data-label={review.changelog.rider}>{line.rider}</td>
+              <td>
+                <div>{line.what}</div>
+                <strong class="step">
+                  <Show when={line.before}>{(before) => <>{before()} → </>}</Show>
+                  {line.after}
+                </strong>
+              </td>
+              <td class="why">
+                <For each={line.why}>{(sentence) => <div>{sentence}</div>}</For>
+              </td>
+            </tr>
+          )}
+        </For>
+      </tbody>
+    </table>
+  );
+}

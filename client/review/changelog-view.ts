@@ -1,0 +1,81 @@
+/** The team's changelog of a weekend: who, when, what and why, newest first. */
+import { common } from "#client/text/english/common.ts";
+import { review } from "#client/text/english/review.ts";
+import { adjusterLabel } from "#client/widgets/adjuster-label.ts";
+import { formatMoment, formatQuantity } from "#client/widgets/format.ts";
+import { memberName } from "#client/widgets/member-name.ts";
+import type { Ledger } from "#core/ledger/ledger.ts";
+import { approvals } from "#core/planning/baseline-approvals.ts";
+import { answeredRun, describeCause } from "#core/planning/changelog-text.ts";
+import { riderKind } from "#core/team/record-kinds.ts";
+import { knownValue } from "#core/team/roster.ts";
+import { type Change, changelog } from "#core/weekend/changelog.ts";
+import { programme } from "#core/weekend/programme.ts";
+import { type LoggedRun, loggedRuns } from "#core/weekend/runs.ts";
+
+export interface ChangeLine {
+  readonly id: string;
+  readonly at: string;
+  readonly when: string;
+  readonly who: string;
+  readonly rider: string;
+  readonly what: string;
+  readonly before: string | undefined;
+  readonly after: string;
+  /** Sentences. */
+  readonly why: readonly string[];
+}
+
+/** Settings and approved baselines of a weekend, of one rider or of all. */
+export function changelogView(ledger: Ledger, weekendId: string, riderId: string | undefined): readonly ChangeLine[] {
+  const runs = new Map(loggedRuns(ledger, weekendId, riderId).map((logged) => [logged.id, logged]));
+  const filter = { weekend: weekendId, ...(riderId !== undefined && { riderId }) };
+  const settings = changelog(ledger, filter).map((change) => settingLine(ledger, change, runs));
+  const baselines = approvals(ledger, filter).map(({ record, riderId: of, type }): ChangeLine => {
+    return {
+      ...authorOf(ledger, record, of),
+      what: review.changelog.baseline(common.courseTypes[type]),
+      before: undefined,
+      after: review.changelog.newVersion,
+      why: [describeCause({ cause: record.cause, voided: undefined })],
+    };
+  });
+  return [...settings, ...baselines].sort((a, b) => (a.at === b.at ? (a.id < b.id ? 1 : -1) : a.at < b.at ? 1 : -1));
+}
+
+function settingLine(ledger: Ledger, change: Change, runs: ReadonlyMap<string, LoggedRun>): ChangeLine {
+  const answered = answeredRun(change);
+  const run = answered === undefined ? undefined : runs.get(answered);
+  const words = review.changelog;
+  const before = change.from.map(formatQuantity).join(" / ");
+  const after = before === "" ? words.firstSet : (value: string) => value;
+  return {
+    ...authorOf(ledger, change, change.riderId),
+    what: adjusterLabel(change.path),
+    before: before === "" ? undefined : before,
+    after: change.to ? after(formatQuantity(change.to)) : words.withdrawn,
+    why: [
+      describeCause(change),
+      ...(run ? [words.answers(sessionName(ledger, run), formatMoment(run.at))] : []),
+      ...(change.standing === "reported" && change.current ? [words.reported] : []),
+    ],
+  };
+}
+
+function authorOf(
+  ledger: Ledger,
+  { id, at, by }: { readonly id: string; readonly at: string; readonly by: string },
+  riderId: string,
+): Pick<ChangeLine, "id" | "at" | "when" | "who" | "rider"> {
+  return {
+    id,
+    at,
+    when: formatMoment(at),
+    who: memberName(ledger, by),
+    rider: knownValue(ledger, riderKind, riderId)?.name ?? riderId,
+  };
+}
+
+function sessionName(ledger: Ledger, { run }: LoggedRun): string {
+  return programme(ledger, run.weekend)?.sessions.find(({ id }) => id === run.session)?.session.name ?? run.session;
+}

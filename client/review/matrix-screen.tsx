@@ -1,0 +1,60 @@
+import { A } from "@solidjs/router";
+import { createMemo, For, Show } from "solid-js";
+import { useDevice } from "#client/device/device-context.tsx";
+import { common } from "#client/text/english/common.ts";
+import { review } from "#client/text/english/review.ts";
+import { formatQuantity } from "#client/widgets/format.ts";
+import { courseTypes } from "#core/team/course-type.ts";
+import { MatrixCell } from "./matrix-cell.tsx";
+import { matrixView } from "./matrix-view.ts";
+import { ReviewNav } from "./review-nav.tsx";
+
+/** Riders by course types: a table where there is room, cards on a phone. */
+export function MatrixScreen() {
+  const device = useDevice();
+  const rows = createMemo(() => matrixView(device.ledger()));
+  return (
+    <>
+      <ReviewNav />
+      <h1>{review.matrix.title}</h1>
+      <Show when={device.loaded()} fallback={<p>{common.loading}</p>}>
+        <Show when={rows().length > 0} fallback={<p>{review.matrix.none}</p>}>
+          <table class="matrix">
+            <thead>
+              <tr>
+                <th scope="col">{review.matrix.rider}</th>
+                <For each={courseTypes}>{(type) => <th scope="col">{common.courseTypes[type]}</th>}</For>
+              </tr>
+            </thead>
+            <tbody>
+              <For each={rows()}>
+                {({ mounted, cells }) => (
+                  <tr>
+                    <th scope="row">
+                      <A class="rider-link" href={`/review/rider/${mounted.riderId}`}>
+                        {mounted.rider.name}
+                      </A>
+                      <div class="small plain-weight">
+                        <Show when={mounted.rider.plate}>
+                          {(plate) => <span>{review.matrix.plate(plate())}, </span>}
+                        </Show>
+                        {formatQuantity(mounted.rider.mass)}
+                      </div>
+                    </th>
+                    <For each={cells}>
+                      {(cell) => (
+                        <td>
+                          <MatrixCell cell={cell} riderId={mounted.riderId} rider={mounted.rider.name} />
+                        </td>
+                      )}
+                    </For>
+                  </tr>
+                )}
+              </For>
+            </tbody>
+          </table>
+        </Show>
+      </Show>
+    </>
+  );
+}

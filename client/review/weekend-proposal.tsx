@@ -1,0 +1,80 @@
+import { For, Match, Show, Switch } from "solid-js";
+import { common } from "#client/text/english/common.ts";
+import { review } from "#client/text/english/review.ts";
+import { Choice } from "#client/widgets/choice.tsx";
+import { formatQuantity } from "#client/widgets/format.ts";
+import type { Approval } from "./create-approval.ts";
+import type { RiderReview } from "./create-rider-review.ts";
+import { ProposalTable } from "./proposal-table.tsx";
+import { WeekendChoice } from "./weekend-choice.tsx";
+
+/** What is on the bike against the baseline, and the act that makes it the new one. */
+export function WeekendProposal(props: { rider: RiderReview; approval: Approval }) {
+  const type = () => common.courseTypes[props.rider.type()];
+  const accepted = () => {
+    const result = props.rider.proposal();
+    return result?.ok ? result.proposal : undefined;
+  };
+  const refused = () => {
+    const result = props.rider.proposal();
+    return result && !result.ok ? result.why : undefined;
+  };
+  return (
+    <section class="card stack">
+      <h2>{review.weekend.title}</h2>
+      <WeekendChoice
+        weekends={props.rider.weekendChoices()}
+        value={props.rider.plan()?.weekendId}
+        onChange={(weekend) => props.rider.choose({ weekend })}
+      />
+      <Show when={props.rider.sessions().length > 0}>
+        <Choice
+          legend={review.weekend.session}
+          required
+          options={props.rider.sessions().map(({ id }) => id)}
+          labelOf={(id) => props.rider.sessions().find((session) => session.id === id)?.session.name ?? id}
+          value={props.rider.session()?.id}
+          onChange={(session) => session !== undefined && props.rider.choose({ session })}
+        />
+      </Show>
+      <Switch>
+        <Match when={!props.rider.plan()}>
+          <p>{review.weekend.none}</p>
+        </Match>
+        <Match when={!props.rider.plan()?.course}>
+          <p>{review.weekend.noCourse}</p>
+        </Match>
+        <Match when={!props.rider.ride()}>
+          <p>{review.weekend.noConditions}</p>
+        </Match>
+        <Match when={refused()}>
+          {(why) => (
+            <div>
+              <p>
+                <strong>{review.weekend.notYet}</strong>
+              </p>
+              <ul>
+                <For each={why()}>{(sentence) => <li>{sentence}</li>}</For>
+              </ul>
+            </div>
+          )}
+        </Match>
+        <Match when={accepted()}>
+          {(proposal) => (
+            <>
+              <Show when={props.rider.ride()}>
+                {(ride) => (
+                  <p>{review.weekend.holdsAt(formatQuantity(ride().temperature), formatQuantity(ride().altitude))}</p>
+                )}
+              </Show>
+              <ProposalTable proposal={proposal()} />
+              <button type="button" class="main" onClick={() => props.approval.approve(proposal())}>
+                {review.weekend.approve(type())}
+              </button>
+            </>
+          )}
+        </Match>
+      </Switch>
+    </section>
+  );
+}

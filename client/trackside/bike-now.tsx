@@ -1,0 +1,40 @@
+import { createMemo, For, Show } from "solid-js";
+import { useDevice } from "#client/device/device-context.tsx";
+import { common } from "#client/text/english/common.ts";
+import { trackside } from "#client/text/english/trackside.ts";
+import type { RiderBike } from "#core/team/roster.ts";
+import { bikeView } from "./bike-view.ts";
+
+/** What is on the bike now, in large values. */
+export function BikeNow(props: { mounted: RiderBike }) {
+  const device = useDevice();
+  const places = createMemo(() => bikeView(device.ledger(), props.mounted));
+  return (
+    <section class="stack">
+      <h2>{trackside.start.onTheBike}</h2>
+      <For each={places()}>
+        {({ place, adjusters }) => (
+          <div class="card">
+            <h3>{common.places[place]}</h3>
+            <dl class="bike-values">
+              <For each={adjusters}>
+                {(adjuster) => (
+                  <div>
+                    <dt>{common.adjusters[adjuster.found.adjuster.kind]}</dt>
+                    <dd>
+                      <Show when={adjuster.claims.length === 0}>
+                        <span class="value">{adjuster.value ?? trackside.standing.unknown}</span>
+                      </Show>
+                      <For each={adjuster.claims}>{(claim) => <div class="value">{claim}</div>}</For>
+                    </dd>
+                    <Show when={adjuster.standing}>{(standing) => <dd class="standing">{standing()}</dd>}</Show>
+                  </div>
+                )}
+              </For>
+            </dl>
+          </div>
+        )}
+      </For>
+    </section>
+  );
+}

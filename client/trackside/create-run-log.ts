@@ -1,0 +1,85 @@
+/** Logging a run: a draft that survives a reload, and one act that saves it. */
+import { type Accessor, createSignal } from "solid-js";
+import { ulid } from "ulid";
+import type { Device } from "#client/device/create-device.ts";
+import type { Ledger } from "#core/ledger/ledger.ts";
+import { describeLedgerProblem } from "#core/ledger/write.ts";
+import type { RiderBike } from "#core/team/roster.ts";
+import { settingsOnBike } from "#core/weekend/on-the-bike.ts";
+import { runKind } from "#core/weekend/record-kinds.ts";
+import type { Run } from "#core/weekend/run.ts";
+import { emptyDraft, parseDraft, type RunDraft, runOf } from "./run-draft.ts";
+
+/** Where the draft is kept: `sessionStorage` in a browser. */
+export type DraftStorage = Pick<Storage, "getItem" | "setItem" | "removeItem">;
+
+export type SaveResult = { readonly ok: true; readonly run: Run } | { readonly ok: false; readonly sentence: string };
+
+export interface RunLog {
+  readonly draft: Accessor<RunDraft>;
+  readonly change: (next: RunDraft) => void;
+  readonly changeConfidence: (confidence: RunDraft["confidence"]) => void;
+  /** Writes the run; the draft is given up once that is done, and only then. */
+  readonly save: (mounted: RiderBike, weekendId: string, sessionId: string) => SaveResult;
+}
+
+export interface RunLogContext {
+  readonly device: Pick<Device, "ledger" | "write">;
+  readonly riderId: string;
+  readonly storage: DraftStorage;
+  readonly newRunId?: () => string;
+}
+
+/** The log of one rider. */
+export function createRunLog({ device, riderId, storage, newRunId = ulid }: RunLogContext): RunLog {
+  const key = `pitslate.run-draft.${riderId}`;
+  const [draft, setDraft] = createSignal(parseDraft(storage.getItem(key)));
+  const change = (next: RunDraft): void => {
+    setDraft(next);
+    if (next === emptyDraft) storage.removeItem(key);
+    else storage.setItem(key, JSON.stringify(next));
+  };
+  return {
+    draft,
+    change,
+    changeConfidence: (confidence) => {
+      const { confidence: _before, ...rest } = draft();
+      change(confidence === undefined ? rest : { ...rest, confidence });
+    },
+    save: (mounted, weekendId, sessionId) => {
+      const made = runOf(draft(), {
+        bike: mounted.bikeId,
+        weekend: weekendId,
+        session: sessionId,
+        setup: setupRecords(device.ledger(), mounted),
+      });
+      if (!made.ok) return made;
+      const written = device.write([{ kind: runKind, key: `${riderId}/${newRunId()}`, value: made.run }]);
+      if (!written.ok) return { ok: false, sentence: describeLedgerProblem(written.problem) };
+      change(emptyDraft);
+      return made;
+    },
+  };
+}
+
+/** The records of what is on the bike, as far as it is known and nobody disputes it. */
+export function setupRecords(ledger: Ledger, mounted: RiderBike): readonly string[] {
+  return [...settingsOnBike(ledger, mounted).values()].flatMap((current) =>
+    current.state === "settled" ? current.heads.map(({ id }) => id) : [],
+  );
+}
+
+/** The tab's own storage, or one in memory where the browser forbids it. */
+export function tabStorage(): DraftStorage {
+  try {
+    sessionStorage.getItem("pitslate");
+    return sessionStorage;
+  } catch {
+    const entries = new Map<string, string>();
+    return {
+      getItem: (key) => entries.get(key) ?? null,
+      setItem: (key, value) => void entries.set(key, value),
+      removeItem: (key) => void entries.delete(key),
+    };
+  }
+}

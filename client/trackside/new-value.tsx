@@ -1,0 +1,41 @@
+import { createSignal, Show } from "solid-js";
+import { trackside } from "#client/text/english/trackside.ts";
+import { adjusterLabel } from "#client/widgets/adjuster-label.ts";
+import { Caution } from "#client/widgets/caution.tsx";
+import { Stepper } from "#client/widgets/stepper.tsx";
+import { isDamperAdjuster } from "#core/team/adjuster.ts";
+import type { AdjusterView } from "./bike-view.ts";
+
+/** The value that an adjuster is at now, starting from what was known. */
+export function NewValue(props: { adjuster: AdjusterView; onSave: (value: number | undefined) => void }) {
+  const adjuster = () => props.adjuster.found.adjuster;
+  const [value, setValue] = createSignal(props.adjuster.number);
+  const isPressure = () => props.adjuster.found.adjuster.kind.endsWith("pressure");
+  return (
+    <section class="stack card">
+      <h2>{adjusterLabel(props.adjuster.path)}</h2>
+      <p>{trackside.change.before(props.adjuster.value ?? trackside.standing.unknown)}</p>
+      <p class="field-name">{trackside.change.setTo}</p>
+      <Stepper
+        label={adjusterLabel(props.adjuster.path)}
+        unit={adjuster().unit}
+        value={value()}
+        step={adjuster().step}
+        minimum={adjuster().minimum}
+        maximum={adjuster().maximum}
+        onChange={setValue}
+      />
+      <Show when={isDamperAdjuster(adjuster().kind)}>
+        <p>{trackside.change.clicks}</p>
+      </Show>
+      <button type="button" class="main" onClick={() => props.onSave(value())}>
+        {trackside.change.save}
+      </button>
+      <p>{trackside.change.hint}</p>
+      <Show when={isPressure()}>
+        <Caution>{trackside.change.pressure}</Caution>
+      </Show>
+      <Caution>{trackside.change.firstRide}</Caution>
+    </section>
+  );
+}

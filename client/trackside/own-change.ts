@@ -1,0 +1,49 @@
+/** A change that the rider made on the hill: reported until a mechanic confirms it. */
+
+import type { Device } from "#client/device/create-device.ts";
+import { trackside } from "#client/text/english/trackside.ts";
+import { adjusterLabel } from "#client/widgets/adjuster-label.ts";
+import { formatQuantity } from "#client/widgets/format.ts";
+import { describeLedgerProblem } from "#core/ledger/write.ts";
+import { settingEntries } from "#core/planning/entries.ts";
+import type { MountedAdjuster, RiderBike } from "#core/team/roster.ts";
+import type { Surroundings } from "#core/team/surroundings.ts";
+import { settingsOnBike, valuesOnBike } from "#core/weekend/on-the-bike.ts";
+
+export interface OwnChange {
+  readonly mounted: RiderBike;
+  readonly weekendId: string;
+  readonly sessionId: string | undefined;
+  readonly surroundings: Surroundings | undefined;
+  readonly found: MountedAdjuster;
+  /** In the adjuster's unit. */
+  readonly value: number;
+}
+
+export type OwnChangeResult = { readonly ok: boolean; readonly sentence: string };
+
+/** Writes the change; the sentence says what was saved, or why it was not. */
+export function writeOwnChange(device: Pick<Device, "ledger" | "write">, change: OwnChange): OwnChangeResult {
+  const { mounted, weekendId, sessionId, surroundings, found, value } = change;
+  const quantity = { value, unit: found.adjuster.unit };
+  const made = settingEntries(
+    {
+      mounted,
+      weekendId,
+      ...(sessionId !== undefined && { sessionId }),
+      ...(surroundings && { heldAt: surroundings }),
+      onTheBike: valuesOnBike(settingsOnBike(device.ledger(), mounted)),
+    },
+    { [found.path]: quantity },
+    { type: "own change" },
+    "reported",
+  );
+  if (!made.ok) return { ok: false, sentence: made.sentence };
+  const written = device.write(made.entries);
+  if (!written.ok) return { ok: false, sentence: describeLedgerProblem(written.problem) };
+  const words = [adjusterLabel(found.path), formatQuantity(quantity)] as const;
+  return {
+    ok: true,
+    sentence: written.unchanged ? trackside.change.unchanged(...words) : trackside.change.saved(...words),
+  };
+}
