@@ -2,7 +2,6 @@
 import { pit } from "#client/text/english/pit.ts";
 import { formatDifference, formatQuantity } from "#client/widgets/format.ts";
 import type { Adjustment, ProposedSetting } from "#core/advice/adjustment.ts";
-import { decimalsOfStep } from "#core/quantity/rounding.ts";
 import type { TypedQuantity } from "#core/quantity/unit.ts";
 import { adjusterName } from "./names.ts";
 
@@ -11,17 +10,10 @@ export function settingLine({ path, from, to }: ProposedSetting): string {
   return pit.feedback.changed(adjusterName(path), formatQuantity(from), formatQuantity(to));
 }
 
-/** The same, with what it waits for. */
-export function adjustmentTitle({ setting, waitsFor }: Adjustment): string {
-  return waitsFor === undefined ? settingLine(setting) : `${settingLine(setting)}. ${waitsFor}`;
-}
-
 /** How much it changes by, free of the dust of floating point. */
 export function adjustmentSize({ from, to }: ProposedSetting): TypedQuantity {
-  return { value: Number((to.value - from.value).toFixed(SIZE_DECIMALS)), unit: to.unit };
+  return { value: Number((to.value - from.value).toFixed(3)), unit: to.unit };
 }
-
-const SIZE_DECIMALS = decimalsOfStep(0.001);
 
 /** The size with its sign: "+4 psi". */
 export function adjustmentSizeText(setting: ProposedSetting): string {

@@ -7,18 +7,13 @@ import { adjusterName, valueText } from "./names.ts";
 export function BenchStepRow(props: { step: BenchStep; number: number; onTick: () => void }) {
   return (
     <li class="card pit-step">
-      <div class="pit-step-text">
-        <h3>
-          {props.number}. {adjusterName(props.step.path)}
-        </h3>
-        <p class="pit-step-values">
-          <span class="value">{valueText(props.step.to)}</span>{" "}
-          <span>{props.step.from ? pit.bench.from(valueText(props.step.from)) : pit.bench.fromUnknown}</span>
-        </p>
-        <ul class="plain small">
-          <For each={props.step.cautions}>{(caution) => <li>{pit.bench.stepCautions[caution]}</li>}</For>
-        </ul>
-      </div>
+      <h3>
+        {props.number}. {adjusterName(props.step.path)}
+      </h3>
+      <p class="pit-step-values">
+        <span class="value">{valueText(props.step.to)}</span>{" "}
+        <span>{props.step.from ? pit.bench.from(valueText(props.step.from)) : pit.bench.fromUnknown}</span>
+      </p>
       <button
         type="button"
         class="pit-tick"
@@ -27,6 +22,9 @@ export function BenchStepRow(props: { step: BenchStep; number: number; onTick: (
       >
         {pit.bench.tick}
       </button>
+      <ul class="plain small pit-step-cautions">
+        <For each={props.step.cautions}>{(caution) => <li>{pit.bench.stepCautions[caution]}</li>}</For>
+      </ul>
     </li>
   );
 }

@@ -5,6 +5,7 @@ import { type Ledger, settledValue } from "#core/ledger/ledger.ts";
 import { answeredRun, describeCause } from "#core/planning/changelog-text.ts";
 import type { TypedQuantity } from "#core/quantity/unit.ts";
 import { type Change, changelog } from "#core/weekend/changelog.ts";
+import { settingKey } from "#core/weekend/on-the-bike.ts";
 import { runKind, settingKind } from "#core/weekend/record-kinds.ts";
 import type { Setting } from "#core/weekend/setting.ts";
 import { adjusterName, memberName, runName } from "./names.ts";
@@ -20,7 +21,8 @@ export interface ChangeLine {
   /** The run that it answers, if it answers one. */
   readonly run: string | undefined;
   readonly standing: string | undefined;
-  readonly current: boolean;
+  /** Whether it holds, alone or against another. */
+  readonly holds: "current" | "in dispute" | undefined;
   /** Absent where there is no one value to go back to, or it is on the bike already. */
   readonly undo: { readonly label: string; readonly done: string } | undefined;
 }
@@ -44,17 +46,25 @@ function lineOf(ledger: Ledger, change: Change): ChangeLine {
     why: describeCause(change),
     run: first?.value && runName(ledger, { run: first.value, at: first.at }),
     standing: change.standing && pit.changelog.standings[change.standing],
-    current: change.current,
+    holds: holdsOf(ledger, change),
     undo: undoOf(ledger, change),
   };
+}
+
+function holdsOf(ledger: Ledger, { riderId, bikeId, path, current }: Change): ChangeLine["holds"] {
+  if (!current) return undefined;
+  return ledger.current(settingKind, settingKey(riderId, bikeId, path)).state === "disputed" ? "in dispute" : "current";
 }
 
 function undoOf(ledger: Ledger, change: Change): ChangeLine["undo"] {
   const before = ledger.before(change.id);
   if (!before || before.missing.length > 0 || before.current.state === "disputed") return undefined;
+  const current = ledger.current(settingKind, settingKey(change.riderId, change.bikeId, change.path));
+  // A dispute is settled at the bike, not by taking one side back.
+  if (current.state === "disputed") return undefined;
   const { changelog: words } = pit;
+  const now = settledValue(current);
   const name = adjusterName(change.path);
-  const now = settledValue(ledger.current(settingKind, `${change.riderId}/${change.bikeId}/${change.path}`));
   if (before.current.state === "absent") {
     return change.current && now ? { label: words.undoNone, done: words.undone(name, words.nothing) } : undefined;
   }

@@ -40,8 +40,10 @@ function ChangeEntry(props: { bench: RiderBench; line: ChangeLine }) {
           <Show when={props.line.standing === pit.changelog.standings.reported}>
             <span class="tag">{props.line.standing}</span>
           </Show>
-          <Show when={props.line.current}>
-            <span class="tag strong">{pit.changelog.current}</span>
+          <Show when={props.line.holds}>
+            {(holds) => (
+              <span class="tag strong">{holds() === "current" ? pit.changelog.current : pit.changelog.inDispute}</span>
+            )}
           </Show>
         </span>
       </div>

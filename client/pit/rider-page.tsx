@@ -43,7 +43,12 @@ export function RiderPage() {
                 </Show>
               </h1>
             </div>
-            <SessionPicker chosen={chosen} />
+            <details>
+              <summary>
+                {pit.workingFor(chosen.programme()?.weekend.name ?? "", chosen.session()?.session.name ?? "")}
+              </summary>
+              <SessionPicker chosen={chosen} />
+            </details>
             <Show when={conditionsLine(chosen.programme(), chosen.session())}>{(line) => <p>{line()}</p>}</Show>
             <UndoStrip bench={bench} />
             <RiderTabs bench={bench} changes={lines().length} chosen={tab()} />

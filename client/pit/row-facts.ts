@@ -19,7 +19,7 @@ export function rowFacts(row: SheetRow): readonly RowFact[] {
     ...(row.bench && row.bench.value !== row.weekend?.value
       ? [{ label: sheet.bench, text: formatQuantity(row.bench) }]
       : []),
-    { label: sheet.onTheBike, text: onTheBikeText(row) },
+    { label: isReported(row) ? sheet.riderSays : sheet.onTheBike, text: onTheBikeText(row) },
   ];
 }
 
@@ -28,8 +28,11 @@ export function onTheBikeText({ current }: Pick<SheetRow, "current">): string {
   if (current.state === "disputed") return pit.sheet.inDispute;
   const setting = settledValue(current);
   if (!setting) return pit.sheet.unknown;
-  const value = formatQuantity(setting.quantity);
-  return setting.standing === "reported" ? pit.sheet.reportedBy(value) : value;
+  return formatQuantity(setting.quantity);
+}
+
+function isReported({ current }: SheetRow): boolean {
+  return settledValue(current)?.standing === "reported";
 }
 
 /** A difference as its number and its unit, to be shown in two sizes. */

@@ -4,7 +4,7 @@ import { pit } from "#client/text/english/pit.ts";
 import type { Advice } from "#core/advice/adjustment.ts";
 import { adviceOnRun, describeSheetProblem } from "#core/planning/run-advice.ts";
 import type { LoggedRun } from "#core/weekend/runs.ts";
-import { adjustmentTitle, causeLine } from "./adjustment-text.ts";
+import { causeLine, settingLine } from "./adjustment-text.ts";
 import { AdjustmentView } from "./adjustment-view.tsx";
 import type { RiderBench } from "./create-rider-bench.ts";
 import { EachByKey } from "./each-by-key.tsx";
@@ -72,10 +72,11 @@ function AdviceView(props: { bench: RiderBench; logged: LoggedRun; advice: Advic
       </Show>
       <Show when={others().length > 0}>
         <h4>{pit.advice.others(others().length)}</h4>
+        <p>{others()[0]?.waitsFor}</p>
         <EachByKey each={others()} keyOf={({ rule, end }) => `${rule} ${end}`}>
           {(adjustment) => (
             <details class="card">
-              <summary>{adjustmentTitle(adjustment())}</summary>
+              <summary>{settingLine(adjustment().setting)}</summary>
               <AdjustmentView bench={props.bench} logged={props.logged} adjustment={adjustment()} />
             </details>
           )}

@@ -1,5 +1,6 @@
 import { createUniqueId, For } from "solid-js";
 import { pit } from "#client/text/english/pit.ts";
+import { formatMoment } from "#client/widgets/format.ts";
 import type { ChosenSession } from "./chosen-session.ts";
 
 /** Which weekend and which session to work for. */
@@ -30,7 +31,7 @@ export function SessionPicker(props: { chosen: ChosenSession }) {
           <For each={props.chosen.programme()?.sessions ?? []}>
             {({ id, session }) => (
               <option value={id} selected={id === props.chosen.session()?.id}>
-                {session.name}
+                {pit.sessionAt(session.name, formatMoment(session.startsAt))}
               </option>
             )}
           </For>

@@ -32,7 +32,9 @@ function Row(props: { bench: RiderBench; sheet: SetupSheet; row: SheetRow; onSet
           <Show when={props.row.difference} fallback={<span>{pit.sheet.noDifference}</span>}>
             {(difference) => (
               <>
-                <span class="value-large">{differenceParts(difference()).number}</span>{" "}
+                <span class={difference().value === 0 ? "value" : "value-large"}>
+                  {differenceParts(difference()).number}
+                </span>{" "}
                 <span class="unit">{differenceParts(difference()).unit}</span>
                 <span class="small pit-difference-label">{pit.sheet.difference}</span>
               </>
