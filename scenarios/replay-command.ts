@@ -18,7 +18,7 @@ Usage: npm run replay -- <file> [options]
 
 Options
   --json            print structured JSON instead of text
-  --seed <number>   seed of record ids and of the order of delivery, 0 to 4294967295 (default: the scenario's)
+  --seed <number>   seed of record ids and of the order of delivery, 1 to 4294967295 (default: the scenario's)
   --help            this text
 `;
 
@@ -59,10 +59,10 @@ function readArguments(args: readonly string[]): Arguments | string {
     if (help) return { file: "", json, help, seed: undefined };
     if (file === undefined || more.length > 0) return "Name one scenario file; --help lists the options.";
     if (seed === undefined) return { file, json, help, seed };
-    const isSeed = /^\d{1,10}$/.test(seed) && Number(seed) <= 0xffff_ffff;
+    const isSeed = /^[1-9]\d{0,9}$/.test(seed) && Number(seed) <= 0xffff_ffff;
     return isSeed
       ? { file, json, help, seed: Number(seed) }
-      : `--seed is "${seed}"; it must be a whole number from 0 to 4294967295.`;
+      : `--seed is "${seed}"; it must be a whole number from 1 to 4294967295.`;
   } catch (error) {
     const reason = error instanceof Error ? error.message : String(error);
     return `${reason.split("\n", 1)[0]}; --help lists the options.`;

@@ -9,7 +9,10 @@ export interface Chance {
   recordId(at: number): string;
 }
 
-/** The same seed (a whole number from 0 to 2³² − 1) gives the same chance. */
+/**
+ * The same seed gives the same chance.
+ * @param seed a whole number from 1 to 2³² − 1; the generator stands still at 0.
+ */
 export function createChance(seed: number): Chance {
   const generator = prng.create(seed);
   const ulid = monotonicFactory(() => prng.real53(generator));

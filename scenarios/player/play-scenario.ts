@@ -30,7 +30,7 @@ export type PlayResult =
 /**
  * Plays every step on its device at its time. After each step the network comes to rest, save for devices that are cut
  * off; after the last one those are reconnected too.
- * @param seed of ids and of the order of delivery, a whole number from 0 to 2³² − 1.
+ * @param seed of ids and of the order of delivery, a whole number from 1 to 2³² − 1.
  * @throws Error when devices do not hold the same in the end, which is a fault of the program.
  */
 export function playScenario(scenario: Scenario, seed: number = scenario.seed): PlayResult {

@@ -24,7 +24,7 @@ export const scenarioSchema = z.strictObject({
   version: z.literal(scenarioVersion),
   name: nameSchema,
   about: z.string().check(z.maxLength(2000)),
-  seed: z.int().check(z.gte(0), z.lte(0xffff_ffff)),
+  seed: z.int().check(z.gte(1), z.lte(0xffff_ffff)),
   startsAt: z.iso.datetime({ error: "a start is written in UTC, like 2026-06-12T06:30:00Z" }),
   team: scenarioTeamSchema,
   venue: z.extend(venueSchema, { id: identifierSchema }),

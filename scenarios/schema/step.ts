@@ -52,7 +52,14 @@ const takeStep = z.strictObject({
 });
 const leaveStep = z.strictObject({ ...ofRider, do: z.literal("leave as it is") });
 
-const byHandStep = z.strictObject({ ...forSession, do: z.literal("set by hand"), values: setupValuesSchema, note });
+/** With `answers` it is the mechanic's own answer to the rider's last run. */
+const byHandStep = z.strictObject({
+  ...forSession,
+  do: z.literal("set by hand"),
+  values: setupValuesSchema,
+  note,
+  answers: z.optional(z.literal("last run")),
+});
 /** The rider's own change on the hill: reported until a mechanic confirms it. */
 const ownChangeStep = z.strictObject({ ...forSession, do: z.literal("change on the hill"), values: setupValuesSchema });
 const confirmStep = z.strictObject({ ...ofRider, do: z.literal("confirm"), adjuster });

@@ -5,9 +5,9 @@ import { adjustmentEntries, decisionEntry } from "#core/planning/entries.ts";
 import { adviceOnRun, describeSheetProblem } from "#core/planning/run-advice.ts";
 import { settingsOnBike, valuesOnBike } from "#core/weekend/on-the-bike.ts";
 import { runKind } from "#core/weekend/record-kinds.ts";
-import { type LoggedRun, loggedRuns } from "#core/weekend/runs.ts";
 import type { StepOf } from "#scenarios/schema/step.ts";
 import { type ActResult, type Desk, mountedOf, outcomeOf, refused, writeAll } from "./act.ts";
+import { lastRun, noRun } from "./last-run.ts";
 import { benchOf } from "./surroundings.ts";
 
 export function logRun(desk: Desk, step: StepOf<"log a run">): ActResult {
@@ -51,12 +51,6 @@ export function takeAdjustment(desk: Desk, step: StepOf<"take an adjustment">): 
 export function leaveAsItIs(desk: Desk, step: StepOf<"leave as it is">): ActResult {
   const logged = lastRun(desk, step.rider);
   return logged ? writeAll(desk, [decisionEntry(logged, "left as it is")]) : refused(noRun);
-}
-
-const noRun = "This device has no run of the rider's on this weekend.";
-
-function lastRun({ device, weekendId }: Desk, riderId: string): LoggedRun | undefined {
-  return loggedRuns(device.ledger, weekendId, riderId)[0];
 }
 
 function chosen(adjustments: readonly Adjustment[], step: StepOf<"take an adjustment">): Adjustment | undefined {

@@ -2,8 +2,8 @@
 import { checkValue, describeLimitProblem } from "#core/advice/limits.ts";
 import type { Cause } from "#core/ledger/cause.ts";
 import { sameJson } from "#core/ledger/plain-json.ts";
-import { describeLedgerProblem } from "#core/ledger/write.ts";
-import { confirmationEntry, settingEntries } from "#core/planning/entries.ts";
+import { describeLedgerProblem, type WriteEntry } from "#core/ledger/write.ts";
+import { confirmationEntry, decisionEntry, settingEntries } from "#core/planning/entries.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import type { Surroundings } from "#core/team/surroundings.ts";
 import { type Change, changelog } from "#core/weekend/changelog.ts";
@@ -12,11 +12,19 @@ import { decisionKind, settingKind } from "#core/weekend/record-kinds.ts";
 import type { Setting } from "#core/weekend/setting.ts";
 import type { StepOf } from "#scenarios/schema/step.ts";
 import { type ActResult, type Desk, mountedOf, outcomeOf, refused, writeAll } from "./act.ts";
+import { lastRun, noRun } from "./last-run.ts";
 import { benchOf, rideOf } from "./surroundings.ts";
 
 export function setByHand(desk: Desk, step: StepOf<"set by hand">): ActResult {
-  const cause: Cause = { type: "by hand", ...(step.note !== undefined && { note: step.note }) };
-  return setValues(desk, step, cause, "on the bike", benchOf(desk, step.session));
+  const answered = step.answers && lastRun(desk, step.rider);
+  if (step.answers && !answered) return refused(noRun);
+  const cause: Cause = {
+    type: "by hand",
+    ...(step.note !== undefined && { note: step.note }),
+    ...(answered && { run: answered.id }),
+  };
+  const decisions = answered ? [decisionEntry(answered, "adjusted")] : [];
+  return setValues(desk, step, cause, "on the bike", benchOf(desk, step.session), decisions);
 }
 
 export function changeOnTheHill(desk: Desk, step: StepOf<"change on the hill">): ActResult {
@@ -29,6 +37,7 @@ function setValues(
   cause: Cause,
   standing: Setting["standing"],
   heldAt: Surroundings | undefined,
+  decisions: readonly WriteEntry[] = [],
 ): ActResult {
   const mounted = mountedOf(desk, step.rider);
   const settings = settingsOnBike(desk.device.ledger, mounted);
@@ -43,7 +52,7 @@ function setValues(
     onTheBike: valuesOnBike(settings),
   };
   const entries = settingEntries(occasion, step.values, cause, standing);
-  return entries.ok ? writeAll(desk, entries.entries) : refused(entries.sentence);
+  return entries.ok ? writeAll(desk, [...entries.entries, ...decisions]) : refused(entries.sentence);
 }
 
 export function confirmReported(desk: Desk, step: StepOf<"confirm">): ActResult {
@@ -98,7 +107,8 @@ export function undoLast(desk: Desk, step: StepOf<"undo">): ActResult {
 
 /** The decision that was written together with a change: the run is open again when the change is gone. */
 function answersOf({ device }: Desk, { batch, cause, riderId }: Change): readonly string[] {
-  if (batch === undefined || cause?.type !== "advice") return [];
+  if (batch === undefined || (cause?.type !== "advice" && cause?.type !== "by hand") || cause.run === undefined)
+    return [];
   return device.ledger
     .heads(decisionKind, `${riderId}/${cause.run}`)
     .filter((record) => record.batch === batch)
