@@ -9,7 +9,7 @@ import { createLedger, type Ledger } from "#core/ledger/ledger.ts";
 import { createWriter, type Writer } from "#core/ledger/write.ts";
 import { riderKind } from "#core/team/record-kinds.ts";
 import { documentForRecord } from "#core/weekend/documents.ts";
-import { seasonOf, weekends } from "#core/weekend/programme.ts";
+import { currentWeekend, seasonOf } from "#core/weekend/programme.ts";
 import { allKinds } from "#core/weekend/record-kinds.ts";
 import { type DocumentReplica, openReplica } from "./document-replica.ts";
 import { type SyncStatus, syncStatus } from "./sync-status.ts";
@@ -65,8 +65,8 @@ export function openTeamDevice(context: TeamDeviceContext): TeamDevice {
     return replica;
   };
   const season = (): number => {
-    const newest = weekends(ledger)[0];
-    return newest ? seasonOf(newest.weekend) : new Date(now()).getUTCFullYear();
+    const current = currentWeekend(ledger, new Date(now()).toISOString().slice(0, 10));
+    return current ? seasonOf(current.weekend) : new Date(now()).getUTCFullYear();
   };
   const openShown = (): void => {
     const riders = shown === "all" ? ledger.keys(riderKind) : shown;

@@ -35,6 +35,22 @@ export function weekends(ledger: Ledger): readonly { readonly id: string; readon
     .sort((a, b) => (a.weekend.startsOn < b.weekend.startsOn ? 1 : -1));
 }
 
+/** Days after its start for which a weekend counts as going on: the last session, and the drive home. */
+const DAYS_OF_A_WEEKEND = 4;
+
+/**
+ * The weekend that a screen opens on: the one going on, else the next to come, else the last that was.
+ * @param today an ISO date such as 2026-05-30, from the clock of the device
+ */
+export function currentWeekend(
+  ledger: Ledger,
+  today: string,
+): { readonly id: string; readonly weekend: RaceWeekend } | undefined {
+  const newestFirst = weekends(ledger);
+  const isOver = (startsOn: string) => Date.parse(today) - Date.parse(startsOn) > DAYS_OF_A_WEEKEND * 86_400_000;
+  return newestFirst.filter(({ weekend }) => !isOver(weekend.startsOn)).at(-1) ?? newestFirst[0];
+}
+
 /** The season, that is the year, in which a weekend is ridden. */
 export function seasonOf(weekend: RaceWeekend): number {
   return Number(weekend.startsOn.slice(0, 4));
