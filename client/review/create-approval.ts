@@ -52,6 +52,8 @@ export function createApproval(device: Pick<Device, "ledger" | "write" | "revert
       const key = `${riderId}/${type}`;
       const result = device.resolve(baselineKind, key, value);
       report(result, review.weekend.approved(common.courseTypes[type], versionCount(key)));
+      // Before it there was no single version to go back to.
+      setLast(undefined);
     },
     goBack: (riderId, type, value, version) => {
       const cause = { type: "by hand", note: review.versions.backNote(version) } as const;

@@ -21,6 +21,8 @@ export interface RiderReview {
   readonly ride: Accessor<Surroundings | undefined>;
   readonly proposal: Accessor<ProposalResult | undefined>;
   readonly versions: Accessor<readonly VersionView[]>;
+  /** Two people have approved different versions while apart. */
+  readonly isDisputed: Accessor<boolean>;
   readonly choose: (choice: { weekend?: string; type?: CourseType; session?: string }) => void;
 }
 
@@ -68,6 +70,7 @@ export function createRiderReview(): RiderReview {
     ride,
     proposal,
     versions,
+    isDisputed: () => versions().some(({ standing }) => standing === "in dispute"),
     choose: (choice) => setParams(choice, { replace: true }),
   };
 }

@@ -1,20 +1,15 @@
 import { createMemo, For, Show } from "solid-js";
-import { common } from "#client/text/english/common.ts";
 import { review } from "#client/text/english/review.ts";
 import type { BaselineProposal } from "#core/planning/baseline-review.ts";
 import { type DifferenceRow, proposalView } from "./proposal-view.ts";
 
 /** Adjuster by adjuster: baseline, on the bike, and the difference in words. */
-export function ProposalTable(props: { proposal: BaselineProposal }) {
-  const view = createMemo(() => proposalView(props.proposal));
+export function ProposalTable(props: { proposal: BaselineProposal; isDisputed: boolean }) {
+  const view = createMemo(() => proposalView(props.proposal, props.isDisputed));
   return (
     <>
       <p>
-        <strong>
-          {view().isFirst
-            ? review.weekend.noBaseline(common.courseTypes[props.proposal.type])
-            : review.weekend.changed(view().changed.length)}
-        </strong>
+        <strong>{view().summary}</strong>
       </p>
       <Show when={view().changed.length > 0}>
         <Rows rows={view().changed} caption={review.weekend.title} />
@@ -49,9 +44,7 @@ function Rows(props: { rows: readonly DifferenceRow[]; caption: string }) {
               <th scope="row">{row.label}</th>
               <td data-label={review.weekend.baseline}>{row.baseline}</td>
               <td data-label={review.weekend.onTheBike}>{row.onTheBike}</td>
-              <td class="difference" data-label={review.weekend.difference}>
-                {row.difference}
-              </td>
+              <td class="difference">{row.difference}</td>
             </tr>
           )}
         </For>

@@ -20,17 +20,20 @@ export interface ProposalView {
   readonly same: readonly DifferenceRow[];
   /** Whether a sag goes along, and which; one sentence each. */
   readonly sag: readonly string[];
-  readonly isFirst: boolean;
+  /** How much differs, in one sentence. */
+  readonly summary: string;
 }
 
-/** The differences first, then what is the same. */
-export function proposalView({ differences, entry }: BaselineProposal): ProposalView {
+/** The differences first, then what is the same. A disputed baseline has no values to differ from. */
+export function proposalView({ differences, entry, type }: BaselineProposal, isDisputed: boolean): ProposalView {
   const words = review.weekend;
+  const isFirst = differences.every(({ baseline }) => baseline === undefined);
+  const typeName = common.courseTypes[type];
   const changed: DifferenceRow[] = [];
   const same: DifferenceRow[] = [];
   for (const { path, baseline, onTheBike, difference } of differences) {
     if (!onTheBike) continue;
-    const inWords = baseline ? differenceInWords(difference) : words.newValue;
+    const inWords = baseline ? differenceInWords(difference) : isDisputed ? common.notKnown : words.newValue;
     const row: DifferenceRow = {
       path,
       label: adjusterLabel(path),
@@ -48,6 +51,10 @@ export function proposalView({ differences, entry }: BaselineProposal): Proposal
     changed,
     same,
     sag: sags.length > 0 ? sags : [words.noSag],
-    isFirst: differences.every(({ baseline }) => baseline === undefined),
+    summary: isDisputed
+      ? words.baselineDisputed(typeName)
+      : isFirst
+        ? words.noBaseline(typeName)
+        : words.changed(changed.length),
   };
 }

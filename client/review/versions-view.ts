@@ -1,4 +1,4 @@
-/** The versions of one baseline side by side, newest first, each marked with what differs from the one before it. */
+/** The versions of one baseline side by side, newest first, each marked with what differs from the one that it took the place of. */
 import { common } from "#client/text/english/common.ts";
 import { review } from "#client/text/english/review.ts";
 import { adjusterLabel } from "#client/widgets/adjuster-label.ts";
@@ -42,7 +42,7 @@ export function versionsView(ledger: Ledger, mounted: RiderBike, type: CourseTyp
   const paths = new Set(history.flatMap(({ value }) => Object.keys(value?.values ?? {}) as AdjusterPath[]));
   return history
     .map((record, index): VersionView => {
-      const previous = history.slice(0, index).findLastIndex(({ value }) => value !== undefined);
+      const previous = history.findLastIndex(({ id, value }) => record.supersedes.includes(id) && value !== undefined);
       return {
         record,
         number: index + 1,
@@ -101,6 +101,7 @@ function factsOf(ledger: Ledger, mounted: RiderBike, record: LedgerRecord<Baseli
   const bike = knownValue(ledger, bikeKind, value.bike)?.name ?? value.bike;
   return [
     who,
+    ...whyOf(record),
     ...(weekend === undefined ? [] : [words.from(weekend)]),
     words.heldAt(formatQuantity(value.heldAt.temperature), formatQuantity(value.heldAt.altitude)),
     words.mass(formatQuantity(value.mass)),
@@ -108,6 +109,20 @@ function factsOf(ledger: Ledger, mounted: RiderBike, record: LedgerRecord<Baseli
     ...(value.bike === mounted.bikeId ? [] : [words.otherBike(bike)]),
     ...(value.note === undefined ? [] : [value.note]),
   ];
+}
+
+/** How it came about, where it was not simply approved or entered. */
+function whyOf({ cause }: LedgerRecord<Baseline>): readonly string[] {
+  switch (cause?.type) {
+    case "revert":
+      return [review.versions.undone];
+    case "resolution":
+      return [review.versions.kept];
+    case "by hand":
+      return cause.note === undefined ? [] : [cause.note];
+    default:
+      return [];
+  }
 }
 
 function sagOf({ sag }: Baseline): readonly string[] {

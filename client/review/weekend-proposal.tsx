@@ -67,7 +67,7 @@ export function WeekendProposal(props: { rider: RiderReview; approval: Approval 
                   <p>{review.weekend.holdsAt(formatQuantity(ride().temperature), formatQuantity(ride().altitude))}</p>
                 )}
               </Show>
-              <ProposalTable proposal={proposal()} />
+              <ProposalTable proposal={proposal()} isDisputed={props.rider.isDisputed()} />
               <button type="button" class="main" onClick={() => props.approval.approve(proposal())}>
                 {review.weekend.approve(type())}
               </button>

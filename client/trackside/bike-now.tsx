@@ -21,12 +21,10 @@ export function BikeNow(props: { mounted: RiderBike }) {
                 {(adjuster) => (
                   <div>
                     <dt>{common.adjusters[adjuster.found.adjuster.kind]}</dt>
-                    <dd>
-                      <Show when={adjuster.claims.length === 0}>
-                        <span class="value">{adjuster.value ?? trackside.standing.unknown}</span>
-                      </Show>
-                      <For each={adjuster.claims}>{(claim) => <div class="value">{claim}</div>}</For>
-                    </dd>
+                    <Show when={adjuster.claims.length === 0}>
+                      <dd class="value">{adjuster.value ?? trackside.standing.unknown}</dd>
+                    </Show>
+                    <For each={adjuster.claims}>{(claim) => <dd class="value claim">{claim}</dd>}</For>
                     <Show when={adjuster.standing}>{(standing) => <dd class="standing">{standing()}</dd>}</Show>
                   </div>
                 )}

@@ -2,11 +2,10 @@
 import { useSearchParams } from "@solidjs/router";
 import { type Accessor, createMemo } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
-import type { Ledger } from "#core/ledger/ledger.ts";
 import { type RiderBike, riderBike } from "#core/team/roster.ts";
 import type { Surroundings } from "#core/team/surroundings.ts";
 import { type Programme, programme, type ScheduledSession, weekends } from "#core/weekend/programme.ts";
-import { loggedRuns } from "#core/weekend/runs.ts";
+import { defaultSession } from "./default-session.ts";
 
 export interface RiderAtHand {
   readonly mounted: Accessor<RiderBike | undefined>;
@@ -58,14 +57,4 @@ export function createRiderAtHand(): RiderAtHand {
       return text === "" ? "" : `?${text}`;
     },
   };
-}
-
-/** The session of the rider's latest run, else the first of the weekend. */
-export function defaultSession(
-  ledger: Ledger,
-  plan: Programme,
-  riderId: string | undefined,
-): ScheduledSession | undefined {
-  const latest = riderId === undefined ? undefined : loggedRuns(ledger, plan.weekendId, riderId)[0];
-  return plan.sessions.find(({ id }) => id === latest?.run.session) ?? plan.sessions[0];
 }

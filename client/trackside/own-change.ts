@@ -6,6 +6,7 @@ import { adjusterLabel } from "#client/widgets/adjuster-label.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
 import { describeLedgerProblem } from "#core/ledger/write.ts";
 import { settingEntries } from "#core/planning/entries.ts";
+import { convert, type TypedQuantity } from "#core/quantity/unit.ts";
 import type { MountedAdjuster, RiderBike } from "#core/team/roster.ts";
 import type { Surroundings } from "#core/team/surroundings.ts";
 import { settingsOnBike, valuesOnBike } from "#core/weekend/on-the-bike.ts";
@@ -26,13 +27,17 @@ export type OwnChangeResult = { readonly ok: boolean; readonly sentence: string 
 export function writeOwnChange(device: Pick<Device, "ledger" | "write">, change: OwnChange): OwnChangeResult {
   const { mounted, weekendId, sessionId, surroundings, found, value } = change;
   const quantity = { value, unit: found.adjuster.unit };
+  const words = [adjusterLabel(found.path), formatQuantity(quantity)] as const;
+  const onTheBike = valuesOnBike(settingsOnBike(device.ledger(), mounted));
+  // The same value again would turn what a mechanic has seen into a mere report.
+  if (isSame(onTheBike[found.path], quantity)) return { ok: true, sentence: trackside.change.unchanged(...words) };
   const made = settingEntries(
     {
       mounted,
       weekendId,
       ...(sessionId !== undefined && { sessionId }),
       ...(surroundings && { heldAt: surroundings }),
-      onTheBike: valuesOnBike(settingsOnBike(device.ledger(), mounted)),
+      onTheBike,
     },
     { [found.path]: quantity },
     { type: "own change" },
@@ -41,9 +46,9 @@ export function writeOwnChange(device: Pick<Device, "ledger" | "write">, change:
   if (!made.ok) return { ok: false, sentence: made.sentence };
   const written = device.write(made.entries);
   if (!written.ok) return { ok: false, sentence: describeLedgerProblem(written.problem) };
-  const words = [adjusterLabel(found.path), formatQuantity(quantity)] as const;
-  return {
-    ok: true,
-    sentence: written.unchanged ? trackside.change.unchanged(...words) : trackside.change.saved(...words),
-  };
+  return { ok: true, sentence: trackside.change.saved(...words) };
+}
+
+function isSame(known: TypedQuantity | undefined, said: TypedQuantity): boolean {
+  return known !== undefined && Math.abs(convert(known, said.unit).value - said.value) < 1e-6;
 }

@@ -39,9 +39,12 @@ function RunForm(props: { at: RiderAtHand; mounted: Accessor<RiderBike> }) {
     }
     const saved = log.save(props.mounted(), plan.weekendId, session.id);
     if (!saved.ok) return void setProblem(saved.sentence);
-    const said = describeRun(saved.run).join(" ") || trackside.run.savedAlone;
+    const said = describeRun(saved.run);
     navigate(`/trackside${props.at.query()}`, {
-      state: { saved: trackside.run.saved(session.session.name, formatClock(Date.now()), said) },
+      state: {
+        saved: trackside.run.saved(session.session.name, formatClock(Date.now())),
+        said: said.length > 0 ? said : [trackside.run.savedAlone],
+      },
     });
   };
   return (

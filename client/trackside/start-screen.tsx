@@ -19,7 +19,7 @@ export function StartScreen() {
 
 function Start(props: { at: RiderAtHand; mounted: Accessor<RiderBike> }) {
   const device = useDevice();
-  const location = useLocation<{ saved: string }>();
+  const location = useLocation<{ saved: string; said: readonly string[] }>();
   const runs = createMemo(() => {
     const weekendId = props.at.plan()?.weekendId;
     return weekendId === undefined ? [] : loggedRuns(device.ledger(), weekendId, props.mounted().riderId);
@@ -30,7 +30,14 @@ function Start(props: { at: RiderAtHand; mounted: Accessor<RiderBike> }) {
       <div class="stack">
         <h1>{trackside.title(props.mounted().rider.name)}</h1>
         <div aria-live="polite">
-          <Show when={location.state?.saved}>{(sentence) => <p class="saved">{sentence()}</p>}</Show>
+          <Show when={location.state?.saved}>
+            {(sentence) => (
+              <div class="saved">
+                <strong>{sentence()}</strong>
+                <For each={location.state?.said ?? []}>{(line) => <div>{line}</div>}</For>
+              </div>
+            )}
+          </Show>
         </div>
         <SessionChoice at={props.at} />
         <Show when={props.at.session()}>

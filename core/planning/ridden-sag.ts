@@ -1,5 +1,5 @@
 /** The sag that was measured with the settings which are on the bike now: the only one that belongs to them. */
-import { type Current, type Ledger, settledValue } from "#core/ledger/ledger.ts";
+import type { Current, Ledger } from "#core/ledger/ledger.ts";
 import { splitSubject } from "#core/ledger/record.ts";
 import { type TypedQuantity, toSi } from "#core/quantity/unit.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
@@ -49,7 +49,7 @@ function riddenOn(ledger: Ledger, { run, riderId }: LoggedRun, place: "fork" | "
   );
 }
 
-/** True when the run names exactly what is current on the part; an adjuster in dispute is on no known value. */
+/** True when the run names exactly what is current on the part; of a dispute it knew one side at most. */
 function isRiddenSetup(
   ridden: ReadonlySet<string>,
   settings: ReadonlyMap<AdjusterPath, Current<Setting>>,
@@ -58,7 +58,6 @@ function isRiddenSetup(
   const now = new Set<string>();
   for (const [path, current] of settings) {
     if (!isAt(path, place) || current.state === "absent") continue;
-    if (settledValue(current) === undefined) return false;
     for (const head of current.heads) {
       // A mechanic who confirms the rider's report writes a record of his own and changes nothing on the bike.
       now.add(head.cause?.type === "confirmation" ? head.cause.record : head.id);

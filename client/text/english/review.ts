@@ -52,6 +52,8 @@ export const review = {
           : `${count} adjusters differ from the baseline.`,
     showSame: (count: number) => `The same as the baseline (${count})`,
     noBaseline: (type: string) => `There is no baseline for ${type} yet: everything is new.`,
+    baselineDisputed: (type: string) =>
+      `The baseline for ${type} is in dispute. Keep one of the versions below, or approve this setup instead.`,
     sag: (place: string, value: string) => `${place} sag ${value}, measured on the latest run with this setup.`,
     noSag: "No sag goes along: none was measured with exactly what is on the bike now.",
     approve: (type: string) => `Make it the baseline for ${type}`,
@@ -79,6 +81,8 @@ export const review = {
     notOnBike: "not on the bike now",
     removed: (value: string) => `was ${value}`,
     added: "new",
+    undone: "Undone: back to the version before",
+    kept: "Kept, of two versions in dispute",
     keep: "Keep this version",
     back: (number: number) => `Go back to version ${number}`,
     backNote: (number: number) => `Back to version ${number}.`,

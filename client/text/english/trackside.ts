@@ -43,7 +43,7 @@ export const trackside = {
     note: "Note",
     save: "Save the run",
     back: "Back, keep it for later",
-    saved: (session: string, at: string, said: string) => `Saved at ${at}: run in ${session}. ${said}`,
+    saved: (session: string, at: string) => `Saved at ${at}: your run in ${session}.`,
     savedAlone: "The run counts without a word about it.",
     wrongNumber: "A number above cannot be used. Correct it or empty the field, then save again.",
   },
@@ -82,7 +82,8 @@ export const trackside = {
   },
   confidences: { low: "low", fair: "fair", high: "high" } satisfies Record<NonNullable<Run["confidence"]>, string>,
   time: {
-    wrong: (typed: string) => `Time: "${typed}" is no time. Write minutes and seconds like 3:45 or 3.45, at most 60:00.`,
+    wrong: (typed: string) =>
+      `Time: "${typed}" is no time. Write minutes and seconds like 3:45 or 3.45, at most 60:00.`,
   },
   answer: {
     outcome: {

@@ -1,0 +1,170 @@
+import { beforeEach, describe, expect, it } from "vitest";
+import { bikeView } from "#client/trackside/bike-view.ts";
+import { createRunLog, type DraftStorage } from "#client/trackside/create-run-log.ts";
+import { defaultSession } from "#client/trackside/default-session.ts";
+import { writeOwnChange } from "#client/trackside/own-change.ts";
+import { questionsOfEnd } from "#client/trackside/questions-of-end.ts";
+import { withFeedback } from "#client/trackside/run-draft.ts";
+import type { AdjusterPath } from "#core/team/adjuster.ts";
+import { mountedAdjuster, type RiderBike, riderBike } from "#core/team/roster.ts";
+import { settingKey } from "#core/weekend/on-the-bike.ts";
+import { programme } from "#core/weekend/programme.ts";
+import { settingKind } from "#core/weekend/record-kinds.ts";
+import { loggedRuns } from "#core/weekend/runs.ts";
+import { enterCourse, type TeamLedger, teamLedger, written } from "#tests/builders/team-ledger.ts";
+
+let team: TeamLedger;
+let mounted: RiderBike;
+let storage: DraftStorage & { readonly entries: Map<string, string> };
+let device: Parameters<typeof writeOwnChange>[0];
+
+beforeEach(() => {
+  team = teamLedger();
+  const mia = team.writerFor("mia");
+  enterCourse(mia);
+  for (const [path, value] of [
+    ["fork.main-pressure", 60],
+    ["fork.secondary-pressure", 110],
+  ] as const) {
+    const setting = { quantity: { value, unit: "psi" }, standing: "on the bike" } as const;
+    written(mia.set(settingKind, settingKey("alder", "alder-1", path), setting));
+  }
+  const found = riderBike(team.ledger, "alder");
+  if (!found) throw new Error("The builder's team has no rider alder.");
+  mounted = found;
+  const entries = new Map<string, string>();
+  storage = {
+    entries,
+    getItem: (key) => entries.get(key) ?? null,
+    setItem: (key, value) => void entries.set(key, value),
+    removeItem: (key) => void entries.delete(key),
+  };
+  const alder = team.writerFor("alder");
+  device = { ledger: () => team.ledger, write: (entriesToWrite, options) => alder.setMany(entriesToWrite, options) };
+});
+
+describe("logging a run", () => {
+  it("writes it with the records of what is on the bike, and gives the draft up", () => {
+    const log = newLog();
+    log.change(withFeedback(log.draft(), "front", { middle: "dives" }));
+    expect(log.save(mounted, "kestrel", "p1").ok).toBe(true);
+    const [logged] = loggedRuns(team.ledger, "kestrel", "alder");
+    const heads = (["fork.main-pressure", "fork.secondary-pressure"] as const).flatMap((path) =>
+      team.ledger.heads(settingKind, settingKey("alder", "alder-1", path)).map(({ id }) => id),
+    );
+    expect(logged).toMatchObject({ id: "run-1", by: "alder", run: { session: "p1", front: { middle: "dives" } } });
+    expect(logged?.run.setup).toEqual(heads);
+    expect(log.draft().front).toEqual({});
+    expect(storage.entries.size).toBe(0);
+  });
+
+  it("keeps the draft for the next visit of the page", () => {
+    const log = newLog();
+    log.change(withFeedback(log.draft(), "rear", { bottomOuts: 3 }));
+    log.changeConfidence("high");
+    log.changeConfidence(undefined);
+    expect(newLog().draft()).toEqual(log.draft());
+    expect(newLog().draft().rear).toEqual({ bottomOuts: 3 });
+  });
+
+  it("loses nothing when it is refused", () => {
+    const log = newLog();
+    log.change({ ...log.draft(), time: "soon", note: "Good" });
+    expect(log.save(mounted, "kestrel", "p1").ok).toBe(false);
+    expect(loggedRuns(team.ledger, "kestrel")).toEqual([]);
+    expect(newLog().draft()).toMatchObject({ time: "soon", note: "Good" });
+  });
+
+  it("makes the session of the latest run the one to go on with", () => {
+    expect(defaultSession(team.ledger, plan(), "alder")?.id).toBe("p1");
+    newLog().save(mounted, "kestrel", "race");
+    expect(defaultSession(team.ledger, plan(), "alder")?.id).toBe("race");
+    expect(defaultSession(team.ledger, plan(), undefined)?.id).toBe("p1");
+  });
+});
+
+describe("a change of the rider's own", () => {
+  it("shows as reported, with the value that was said", () => {
+    expect(change("fork.main-pressure", 58).ok).toBe(true);
+    const shown = view("fork.main-pressure");
+    expect(shown).toMatchObject({ value: "58 psi", number: 58, claims: [] });
+    expect(shown?.standing).toContain("confirm");
+  });
+
+  it("is refused by the limit that it breaks, and nothing is written", () => {
+    const before = team.ledger.size;
+    const refused = change("fork.main-pressure", 108);
+    expect(refused.ok).toBe(false);
+    expect(refused.sentence).toContain("secondary chamber");
+    expect(team.ledger.size).toBe(before);
+  });
+
+  it("says so when the value is known already, and leaves it confirmed", () => {
+    expect(change("fork.main-pressure", 60).sentence).toContain("already");
+    expect(view("fork.main-pressure")).toMatchObject({ value: "60 psi", standing: undefined });
+  });
+});
+
+describe("the bike as the rider sees it", () => {
+  it("has no value where nothing is known", () => {
+    expect(view("fork.rebound")).toMatchObject({ value: undefined, number: undefined, standing: undefined });
+  });
+
+  it("shows what each of two people says", () => {
+    const key = settingKey("alder", "alder-1", "fork.main-pressure");
+    const [head] = team.ledger.heads(settingKind, key);
+    for (const [id, by, value] of [
+      ["01ARZ3NDEKTSV4RRFFQ69G5FA1", "mia", 61],
+      ["01ARZ3NDEKTSV4RRFFQ69G5FA2", "somebody", 63],
+    ] as const) {
+      const setting = { quantity: { value, unit: "psi" }, standing: "on the bike" };
+      const envelope = {
+        version: 1,
+        id,
+        supersedes: head ? [head.id] : [],
+        by,
+        device: by,
+        at: "2026-05-29T12:00:00Z",
+      };
+      team.ledger.add({ ...envelope, subject: `setting:${key}`, value: setting }, "rider/alder/2026");
+    }
+    expect(view("fork.main-pressure")?.claims).toEqual(["61 psi, says Mia", "63 psi, says somebody"]);
+  });
+});
+
+describe("what is asked of an end", () => {
+  it("is only the grip where there is no suspension", () => {
+    const { shock: _none, ...parts } = mounted.parts;
+    expect(questionsOfEnd({ ...mounted, parts }, "rear")).toEqual({ feelings: ["grip"], measured: undefined });
+    expect(questionsOfEnd(mounted, "rear").measured).toEqual({ stroke: 70, usualSag: 21 });
+  });
+});
+
+function newLog() {
+  return createRunLog({ device, riderId: "alder", storage, newRunId: () => "run-1" });
+}
+
+function plan() {
+  const found = programme(team.ledger, "kestrel");
+  if (!found) throw new Error("The builder's team has no weekend.");
+  return found;
+}
+
+function change(path: AdjusterPath, value: number) {
+  const found = mountedAdjuster(mounted.parts, path);
+  if (!found) throw new Error(`The builder's bike has no ${path}.`);
+  return writeOwnChange(device, {
+    mounted,
+    weekendId: "kestrel",
+    sessionId: "p1",
+    surroundings: undefined,
+    found,
+    value,
+  });
+}
+
+function view(path: AdjusterPath) {
+  return bikeView(team.ledger, mounted)
+    .flatMap(({ adjusters }) => adjusters)
+    .find((adjuster) => adjuster.path === path);
+}
