@@ -83,7 +83,7 @@ export function createRecordStore(registry: KindRegistry): RecordStore {
       return readable.sort(teamFirst)[0];
     },
     unreadable: () => {
-      const named = [...holdingsById.entries()].flatMap(([id, holdings]) => holdings.flatMap((h) => setAside(id, h)));
+      const named = [...holdingsById.entries()].flatMap(([id, holdings]) => holdings.flatMap((h) => setAside(id, h, registry)));
       const keyed = [...named, ...nameless.values()].map((entry) => ({
         entry,
         order: `${entry.document}\n${examineJson(entry.raw).text}`,
@@ -111,12 +111,16 @@ function readableIn(holding: Holding): Found[] {
   return [{ record: version.reading.record, document }];
 }
 
-function setAside(id: string, { versions }: Holding): Unreadable[] {
-  return versions.flatMap(({ raw, reading, documents }) => {
-    const own = reading.ok ? undefined : reading.problem;
-    const problem: LedgerProblem | undefined = versions.length > 1 ? { type: "conflicting", record: id } : own;
-    return problem === undefined ? [] : documents.map((document) => ({ raw, document, problem }));
-  });
+// The same content may stand in several documents of a realm, and the problem may name the one it stands in: each is
+// read for itself, so that what is said does not depend on which arrived first.
+function setAside(id: string, { versions }: Holding, registry: KindRegistry): Unreadable[] {
+  return versions.flatMap(({ raw, documents }) =>
+    documents.flatMap((document): Unreadable[] => {
+      if (versions.length > 1) return [{ raw, document, problem: { type: "conflicting", record: id } }];
+      const reading = readRecord(raw, document, registry);
+      return reading.ok ? [] : [{ raw, document, problem: reading.problem }];
+    }),
+  );
 }
 
 // A rider who copies an id of the team's into his own document must not hide the team's record.

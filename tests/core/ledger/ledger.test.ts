@@ -120,6 +120,23 @@ describe("records that are set aside", () => {
     expect(ledger.documentOf(recordId(1))).toBe("rider/r1/2031");
   });
 
+  it("M7 one unreadable record in two documents names each, whichever came first", () => {
+    const raw = rawRecord(2);
+    for (const order of [
+      ["rider/r1/2031", "rider/r1/2032"],
+      ["rider/r1/2032", "rider/r1/2031"],
+    ] as const) {
+      const ledger = createLedger(registry);
+      for (const document of order) ledger.add(raw, document);
+      expect(ledger.unreadable().map(({ document, problem }) => [document, problem])).toEqual(
+        ["rider/r1/2031", "rider/r1/2032"].map((document) => [
+          document,
+          expect.objectContaining({ type: "wrong document", document }),
+        ]),
+      );
+    }
+  });
+
   it("M8 nobody takes a team record away by writing its id into his own document", () => {
     const ledger = ledgerOf([rawRecord(1, { value: "team's" })]);
     ledger.add(states(1, "clicks:r1/fork", { count: 1 }), "rider/r1/2031");
