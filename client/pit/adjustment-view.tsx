@@ -13,7 +13,7 @@ import { PredictionTable } from "./prediction-table.tsx";
 export function AdjustmentView(props: { bench: RiderBench; logged: LoggedRun; adjustment: Adjustment }) {
   const setting = () => props.adjustment.setting;
   const put = (): void => {
-    const occasion = props.bench.occasion();
+    const occasion = props.bench.occasionFor(props.logged.run.session);
     if (!occasion) return;
     const done = pit.advice.putDone(adjusterName(setting().path), valueText(setting().to));
     props.bench.acts.write(adjustmentEntries(occasion, props.logged, props.adjustment), done);

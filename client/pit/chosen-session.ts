@@ -3,7 +3,7 @@ import { useSearchParams } from "@solidjs/router";
 import { type Accessor, createMemo } from "solid-js";
 import type { Device } from "#client/device/create-device.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
-import { type Programme, programme, type ScheduledSession, weekends } from "#core/weekend/programme.ts";
+import { currentWeekend, type Programme, programme, type ScheduledSession, weekends } from "#core/weekend/programme.ts";
 
 export interface ChosenSession {
   readonly weekends: Accessor<ReturnType<typeof weekends>>;
@@ -16,10 +16,12 @@ export interface ChosenSession {
   readonly query: Accessor<string>;
 }
 
-/** The choice in the address; without one the newest weekend, and its first session. */
+/** The choice in the address; without one the current weekend, and its first session. */
 export function createChosenSession(device: Device): ChosenSession {
   const [params, setParams] = useSearchParams<{ weekend: string; session: string }>();
-  const plan = createMemo(() => chosenProgramme(device.ledger(), params.weekend));
+  const plan = createMemo(() =>
+    chosenProgramme(device.ledger(), params.weekend, new Date().toISOString().slice(0, 10)),
+  );
   const session = createMemo(() => {
     const sessions = plan()?.sessions ?? [];
     return sessions.find(({ id }) => id === params.session) ?? sessions[0];
@@ -41,9 +43,12 @@ export function createChosenSession(device: Device): ChosenSession {
   };
 }
 
-/** The programme of the weekend that is wanted, or of the newest when there is no such weekend. */
-export function chosenProgramme(ledger: Ledger, wanted: string | undefined): Programme | undefined {
+/**
+ * The programme of the weekend that is wanted, or of the current one when there is no such weekend.
+ * @param today an ISO date such as 2026-05-30
+ */
+export function chosenProgramme(ledger: Ledger, wanted: string | undefined, today: string): Programme | undefined {
   const known = wanted === undefined ? undefined : programme(ledger, wanted);
-  const newest = weekends(ledger)[0];
-  return known ?? (newest && programme(ledger, newest.id));
+  const current = currentWeekend(ledger, today);
+  return known ?? (current && programme(ledger, current.id));
 }

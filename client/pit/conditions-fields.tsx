@@ -3,7 +3,7 @@ import { common } from "#client/text/english/common.ts";
 import { pit } from "#client/text/english/pit.ts";
 import { Choice } from "#client/widgets/choice.tsx";
 import { Stepper } from "#client/widgets/stepper.tsx";
-import { grounds } from "#core/weekend/conditions.ts";
+import { grounds } from "#core/team/ground.ts";
 import type { CourseFormState } from "./create-course-form.ts";
 import { Field } from "./field.tsx";
 

@@ -6,11 +6,12 @@ import type { Occasion } from "#core/planning/entries.ts";
 import { describeSheetProblem, type SetupSheet, setupSheet } from "#core/planning/setup-sheet.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import { type RiderBike, riderBike } from "#core/team/roster.ts";
-import { settingsOnBike, valuesOnBike } from "#core/weekend/on-the-bike.ts";
+import { settingsOnBike } from "#core/weekend/on-the-bike.ts";
 import { type LoggedRun, loggedRuns } from "#core/weekend/runs.ts";
 import type { Setting } from "#core/weekend/setting.ts";
 import type { ChosenSession } from "./chosen-session.ts";
 import { type Acts, createActs } from "./create-acts.ts";
+import { benchOccasion } from "./occasion.ts";
 
 export interface RiderBench {
   readonly device: Device;
@@ -21,8 +22,10 @@ export interface RiderBench {
   readonly sheet: Accessor<SetupSheet | undefined>;
   /** Why there is no sheet. */
   readonly sheetProblem: Accessor<string | undefined>;
-  /** Where and for what a setting is made now. */
+  /** Where and for what a setting is made now, for the chosen session. */
   readonly occasion: Accessor<Occasion | undefined>;
+  /** The same for another session of the weekend: advice on a run counts from the bench of the run's session. */
+  occasionFor(sessionId: string | undefined): Occasion | undefined;
   /** The runs of the weekend: those to answer first, each group newest first. */
   readonly runs: Accessor<readonly LoggedRun[]>;
   readonly toAnswer: Accessor<number>;
@@ -49,6 +52,11 @@ export function createRiderBench(device: Device, chosen: ChosenSession, riderId:
     const logged = weekendId === undefined ? [] : loggedRuns(device.ledger(), weekendId, riderId());
     return [...logged.filter(({ decision }) => !decision), ...logged.filter(({ decision }) => decision)];
   });
+  const occasionFor = (sessionId: string | undefined): Occasion | undefined => {
+    const bike = mounted();
+    const plan = chosen.programme();
+    return bike && plan && benchOccasion(bike, settings(), plan, sessionId);
+  };
   const pathsWhere = (test: (current: Current<Setting>) => boolean) => () =>
     [...settings()].filter(([, current]) => test(current)).map(([path]) => path);
   return {
@@ -62,20 +70,8 @@ export function createRiderBench(device: Device, chosen: ChosenSession, riderId:
       const found = result();
       return found.ok ? undefined : describeSheetProblem(found.problem);
     },
-    occasion: () => {
-      const bike = mounted();
-      const weekendId = chosen.programme()?.weekendId;
-      const sessionId = chosen.session()?.id;
-      const heldAt = sheet()?.setup.bench;
-      if (!bike || weekendId === undefined) return undefined;
-      return {
-        mounted: bike,
-        weekendId,
-        ...(sessionId !== undefined && { sessionId }),
-        ...(heldAt && { heldAt }),
-        onTheBike: valuesOnBike(settings()),
-      };
-    },
+    occasion: () => occasionFor(chosen.session()?.id),
+    occasionFor,
     runs,
     toAnswer: () => runs().filter(({ decision }) => !decision).length,
     reported: createMemo(pathsWhere((current) => settledValue(current)?.standing === "reported")),

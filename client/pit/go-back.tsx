@@ -18,11 +18,18 @@ export function GoBack(props: { bench: RiderBench; sheet: SetupSheet }) {
   );
 }
 
-function Way(props: { bench: RiderBench; sheet: SetupSheet; to: GoBackTo; label: string; done: string }) {
+function Way(props: {
+  bench: RiderBench;
+  sheet: SetupSheet;
+  to: GoBackTo;
+  label: string;
+  done: (count: number) => string;
+}) {
   const plan = createMemo(() => goBackPlan(props.sheet, props.bench.occasion()?.onTheBike ?? {}, props.to));
   const go = (): void => {
     const occasion = props.bench.occasion();
-    if (occasion) props.bench.acts.write(goBackEntries(props.sheet, occasion, props.to), props.done);
+    if (occasion)
+      props.bench.acts.write(goBackEntries(props.sheet, occasion, props.to), props.done(plan().steps.length));
   };
   return (
     <div class="card stack">
@@ -38,7 +45,7 @@ function Way(props: { bench: RiderBench; sheet: SetupSheet; to: GoBackTo; label:
           {props.label}
         </button>
         <details>
-          <summary>{pit.goBack.steps(plan().steps.length)}</summary>
+          <summary class="pit-summary">{pit.goBack.steps(plan().steps.length)}</summary>
           <ol>
             <For each={plan().steps}>
               {(step) => (

@@ -44,7 +44,7 @@ export function RiderPage() {
               </h1>
             </div>
             <details>
-              <summary>
+              <summary class="pit-summary">
                 {pit.workingFor(chosen.programme()?.weekend.name ?? "", chosen.session()?.session.name ?? "")}
               </summary>
               <SessionPicker chosen={chosen} />

@@ -10,8 +10,11 @@ export interface RowFact {
   readonly text: string;
 }
 
-/** Baseline, weekend, bench where it differs from the weekend, and what is on the bike. */
-export function rowFacts(row: SheetRow): readonly RowFact[] {
+/**
+ * Baseline, weekend, bench where it differs from the weekend, what is on the bike, and what that reads at the bench where
+ * the temperature has changed since (`reading`).
+ */
+export function rowFacts(row: SheetRow, reading?: TypedQuantity): readonly RowFact[] {
   const { sheet } = pit;
   return [
     ...(row.baseline ? [{ label: sheet.baseline, text: formatQuantity(row.baseline) }] : []),
@@ -20,6 +23,7 @@ export function rowFacts(row: SheetRow): readonly RowFact[] {
       ? [{ label: sheet.bench, text: formatQuantity(row.bench) }]
       : []),
     { label: isReported(row) ? sheet.riderSays : sheet.onTheBike, text: onTheBikeText(row) },
+    ...(reading && readsOtherwise(row, reading) ? [{ label: sheet.readsNow, text: formatQuantity(reading) }] : []),
   ];
 }
 
@@ -29,6 +33,11 @@ export function onTheBikeText({ current }: Pick<SheetRow, "current">): string {
   const setting = settledValue(current);
   if (!setting) return pit.sheet.unknown;
   return formatQuantity(setting.quantity);
+}
+
+function readsOtherwise({ current }: SheetRow, reading: TypedQuantity): boolean {
+  const setting = settledValue(current);
+  return setting?.quantity.unit === reading.unit && setting.quantity.value !== reading.value;
 }
 
 function isReported({ current }: SheetRow): boolean {

@@ -76,7 +76,7 @@ function AdviceView(props: { bench: RiderBench; logged: LoggedRun; advice: Advic
         <EachByKey each={others()} keyOf={({ rule, end }) => `${rule} ${end}`}>
           {(adjustment) => (
             <details class="card">
-              <summary>{settingLine(adjustment().setting)}</summary>
+              <summary class="pit-summary">{settingLine(adjustment().setting)}</summary>
               <AdjustmentView bench={props.bench} logged={props.logged} adjustment={adjustment()} />
             </details>
           )}

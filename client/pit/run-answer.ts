@@ -2,27 +2,43 @@
 import { pit } from "#client/text/english/pit.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
-import { answeredRun } from "#core/planning/changelog-text.ts";
+import { answerToRun } from "#core/planning/run-answer.ts";
 import { changelog } from "#core/weekend/changelog.ts";
 import type { LoggedRun } from "#core/weekend/runs.ts";
 import { adjusterName } from "./names.ts";
 
-/** Whether the run is answered, and how. */
-export function decisionTag({ decision }: Pick<LoggedRun, "decision">): string {
-  if (!decision) return pit.feedback.undecided;
-  return decision.outcome === "adjusted" ? pit.feedback.adjusted : pit.feedback.left;
+export interface RunAnswerText {
+  /** Whether the run is answered, and how. */
+  readonly tag: string;
+  /** The changes that answered it and were not undone, oldest first: "Fork main pressure: 62 psi → 66 psi". */
+  readonly changes: readonly string[];
 }
 
-/** The changes that answered the run, oldest first: "Fork main pressure: 62 psi → 66 psi". */
-export function changesForRun(ledger: Ledger, { riderId, id }: Pick<LoggedRun, "riderId" | "id">): readonly string[] {
-  return changelog(ledger, { riderId })
-    .filter((change) => answeredRun(change) === id)
-    .reverse()
-    .map(({ path, from, to }) =>
-      pit.feedback.changed(
-        adjusterName(path),
-        from.map(formatQuantity).join(pit.disputes.and) || pit.changelog.nothing,
-        to ? formatQuantity(to) : pit.changelog.nothing,
+/** The answer to a run as far as there is one. */
+export function runAnswerText(ledger: Ledger, logged: LoggedRun): RunAnswerText {
+  const { outcome, changes } = answerToRun(ledger, logged);
+  const undone = new Set(
+    changelog(ledger, { riderId: logged.riderId }).flatMap(({ cause }) =>
+      cause?.type === "revert" ? cause.record : [],
+    ),
+  );
+  return {
+    tag: tags[outcome],
+    changes: changes
+      .filter(({ change }) => !undone.has(change.id))
+      .map(({ change: { path, from, to } }) =>
+        pit.feedback.changed(
+          adjusterName(path),
+          from.map(formatQuantity).join(pit.disputes.and) || pit.changelog.nothing,
+          to ? formatQuantity(to) : pit.changelog.nothing,
+        ),
       ),
-    );
+  };
 }
+
+const tags = {
+  "not decided": pit.feedback.undecided,
+  adjusted: pit.feedback.adjusted,
+  "left as it is": pit.feedback.left,
+  disputed: pit.feedback.disputed,
+} as const;

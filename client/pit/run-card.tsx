@@ -1,4 +1,4 @@
-import { createSignal, For, Show } from "solid-js";
+import { createMemo, createSignal, For, Show } from "solid-js";
 import { pit } from "#client/text/english/pit.ts";
 import { decisionEntry } from "#core/planning/entries.ts";
 import { mountedAdjusters } from "#core/team/roster.ts";
@@ -7,13 +7,14 @@ import { ByHandModal } from "./by-hand-modal.tsx";
 import type { RiderBench } from "./create-rider-bench.ts";
 import { runName } from "./names.ts";
 import { RunAdvice } from "./run-advice.tsx";
-import { changesForRun, decisionTag } from "./run-answer.ts";
+import { runAnswerText } from "./run-answer.ts";
 import { RunReport } from "./run-report.tsx";
 
 /** One run: what the rider said, and the advice on it or how it was answered. */
 export function RunCard(props: { bench: RiderBench; logged: LoggedRun }) {
   const [byHand, setByHand] = createSignal(false);
   const ledger = () => props.bench.device.ledger();
+  const answer = createMemo(() => runAnswerText(ledger(), props.logged));
   const firstPath = () => mountedAdjusters(props.bench.mounted()?.parts ?? {})[0]?.path;
   const leave = (): void => {
     const entries = [decisionEntry(props.logged, "left as it is")];
@@ -23,17 +24,17 @@ export function RunCard(props: { bench: RiderBench; logged: LoggedRun }) {
     <article class="card stack">
       <div class="pit-row-head">
         <h3>{runName(ledger(), props.logged)}</h3>
-        <span class={props.logged.decision ? "tag" : "tag strong"}>{decisionTag(props.logged)}</span>
+        <span class={props.logged.decision ? "tag" : "tag strong"}>{answer().tag}</span>
       </div>
       <Show
         when={!props.logged.decision}
         fallback={
           <>
             <ul class="plain">
-              <For each={changesForRun(ledger(), props.logged)}>{(change) => <li>{change}</li>}</For>
+              <For each={answer().changes}>{(change) => <li>{change}</li>}</For>
             </ul>
             <details>
-              <summary>{pit.feedback.show}</summary>
+              <summary class="pit-summary">{pit.feedback.show}</summary>
               <RunReport run={props.logged.run} />
             </details>
           </>

@@ -42,7 +42,7 @@ function Row(props: { bench: RiderBench; sheet: SetupSheet; row: SheetRow; onSet
           </Show>
         </p>
         <dl class="pit-facts">
-          <For each={rowFacts(props.row)}>
+          <For each={rowFacts(props.row, props.bench.occasion()?.onTheBike[props.row.path])}>
             {(fact) => (
               <div>
                 <dt>{fact.label}</dt>
@@ -54,7 +54,9 @@ function Row(props: { bench: RiderBench; sheet: SetupSheet; row: SheetRow; onSet
       </div>
       <For each={props.row.problems}>{(problem) => <p class="problem">{problem}</p>}</For>
       <details>
-        <summary>{props.row.reasons.length > 0 ? pit.sheet.why(props.row.reasons.length) : pit.sheet.whyNone}</summary>
+        <summary class="pit-summary">
+          {props.row.reasons.length > 0 ? pit.sheet.why(props.row.reasons.length) : pit.sheet.whyNone}
+        </summary>
         <ReasonList reasons={props.row.reasons} />
         <RowActions bench={props.bench} sheet={props.sheet} row={props.row} onSetByHand={props.onSetByHand} />
       </details>

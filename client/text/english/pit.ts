@@ -87,7 +87,7 @@ export const pit = {
   },
   undo: {
     label: (what: string) => `Undo: ${what}`,
-    settings: (count: number) => `${count} settings`,
+    settings: settingsText,
     left: "left as it is",
     setting: (adjuster: string, value: string) => `${adjuster} ${value}`,
     withdrawn: "no value",
@@ -104,6 +104,7 @@ export const pit = {
     onTheBike: "On the bike",
     unknown: "not known",
     inDispute: "in dispute",
+    readsNow: "Reads there now",
     riderSays: "Rider says",
     why: (count: number) => (count === 1 ? "Why: 1 reason" : `Why: ${count} reasons`),
     whyNone: "Why and change",
@@ -145,7 +146,7 @@ export const pit = {
     tickLabel: (adjuster: string, value: string) => `${adjuster} ${value}: on the bike`,
     all: "All of it is on the bike",
     ticked: (adjuster: string, value: string) => `On the bike: ${adjuster} ${value}`,
-    tickedAll: (count: number) => (count === 1 ? "On the bike: 1 setting" : `On the bike: all ${count} settings`),
+    tickedAll: (count: number) => `On the bike: ${settingsText(count)}`,
     from: (value: string) => `from ${value}`,
     fromUnknown: "not known before",
     blocked: "No safe order reaches all of it:",
@@ -168,11 +169,11 @@ export const pit = {
     title: "Go back, the whole bike",
     weekend: "Back to the weekend setup",
     baseline: "Back to baseline",
-    steps: (count: number) => (count === 1 ? "Changes 1 setting" : `Changes ${count} settings, in this order`),
+    steps: (count: number) => `Changes ${settingsText(count)}, in this order`,
     already: "It is on the bike already.",
     leftOut: (adjusters: string) => `Left out, because in dispute: ${adjusters}.`,
-    doneWeekend: "Back to the weekend setup: set these on the bike",
-    doneBaseline: "Back to baseline: set these on the bike",
+    doneWeekend: (count: number) => `Back to the weekend setup: ${settingsText(count)} on the bike`,
+    doneBaseline: (count: number) => `Back to baseline: ${settingsText(count)} on the bike`,
     adjuster: (adjuster: string, value: string) => `${adjuster} back to ${value}`,
   },
   feedback: {
@@ -195,6 +196,7 @@ export const pit = {
     undecided: "To answer",
     adjusted: "Answered: adjusted",
     left: "Answered: left as it is",
+    disputed: "In dispute: answered in two ways",
     changed: (adjuster: string, from: string, to: string) => `${adjuster}: ${from} → ${to}`,
     leave: "Leave as it is",
     leftDone: "Left as it is",
@@ -257,3 +259,7 @@ export const pit = {
     more: (count: number) => `Show ${count} more`,
   },
 } as const;
+
+function settingsText(count: number): string {
+  return count === 1 ? "1 setting" : `${count} settings`;
+}
