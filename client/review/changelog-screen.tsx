@@ -2,10 +2,10 @@ import { For, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
 import { common } from "#client/text/english/common.ts";
 import { review } from "#client/text/english/review.ts";
+import { WeekendChoice } from "#client/widgets/weekend-choice.tsx";
 import { ChangelogTable } from "./changelog-table.tsx";
 import { createChangelog } from "./create-changelog.ts";
 import { ReviewNav } from "./review-nav.tsx";
-import { WeekendChoice } from "./weekend-choice.tsx";
 
 /** What was changed on which bike, by whom and why. */
 export function ChangelogScreen() {
@@ -18,6 +18,7 @@ export function ChangelogScreen() {
       <Show when={device.loaded()} fallback={<p>{common.loading}</p>}>
         <div class="filters">
           <WeekendChoice
+            label={review.weekend.choose}
             weekends={log.weekendChoices()}
             value={log.weekendId()}
             onChange={(weekend) => log.choose({ weekend })}

@@ -2,8 +2,9 @@
 import { useSearchParams } from "@solidjs/router";
 import { type Accessor, createMemo, createSignal } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
+import { today } from "#client/widgets/today.ts";
 import { type RiderBike, riderBikes } from "#core/team/roster.ts";
-import { weekends } from "#core/weekend/programme.ts";
+import { currentWeekend, weekends } from "#core/weekend/programme.ts";
 import { type ChangeLine, changelogView } from "./changelog-view.ts";
 
 const LINES_AT_A_TIME = 60;
@@ -27,7 +28,7 @@ export function createChangelog(): ChangelogScreenState {
   const [params, setParams] = useSearchParams<{ weekend: string; rider: string }>();
   const [shown, setShown] = createSignal(LINES_AT_A_TIME);
   const weekendChoices = createMemo(() => weekends(device.ledger()));
-  const weekendId = () => params.weekend ?? weekendChoices()[0]?.id;
+  const weekendId = () => params.weekend ?? currentWeekend(device.ledger(), today())?.id;
   const riders = createMemo(() => riderBikes(device.ledger()));
   const riderId = () => riders().find((mounted) => mounted.riderId === params.rider)?.riderId;
   const all = createMemo(() => {

@@ -2,11 +2,12 @@
 import { useParams, useSearchParams } from "@solidjs/router";
 import { type Accessor, createMemo } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
+import { today } from "#client/widgets/today.ts";
 import { dominantType, type ProposalResult, proposeBaseline } from "#core/planning/baseline-review.ts";
 import { type CourseType, courseTypes } from "#core/team/course-type.ts";
 import { type RiderBike, riderBike } from "#core/team/roster.ts";
 import type { Surroundings } from "#core/team/surroundings.ts";
-import { type Programme, programme, type ScheduledSession, weekends } from "#core/weekend/programme.ts";
+import { currentWeekend, type Programme, programme, type ScheduledSession, weekends } from "#core/weekend/programme.ts";
 import { type VersionView, versionsView } from "./versions-view.ts";
 
 export interface RiderReview {
@@ -34,7 +35,7 @@ export function createRiderReview(): RiderReview {
   const mounted = createMemo(() => riderBike(device.ledger(), path.riderId));
   const weekendChoices = createMemo(() => weekends(device.ledger()));
   const plan = createMemo(() => {
-    const id = params.weekend ?? weekendChoices()[0]?.id;
+    const id = params.weekend ?? currentWeekend(device.ledger(), today())?.id;
     return id === undefined ? undefined : programme(device.ledger(), id);
   });
   const type = createMemo((): CourseType => {
@@ -54,7 +55,14 @@ export function createRiderReview(): RiderReview {
     const weekend = plan();
     const surroundings = ride();
     if (!rider || !weekend || !surroundings) return undefined;
-    return proposeBaseline(device.ledger(), rider, type(), weekend.weekendId, surroundings);
+    return proposeBaseline(
+      device.ledger(),
+      rider,
+      type(),
+      weekend.weekendId,
+      surroundings,
+      session()?.conditions?.ground,
+    );
   });
   const versions = createMemo(() => {
     const rider = mounted();

@@ -3,10 +3,10 @@ import { common } from "#client/text/english/common.ts";
 import { review } from "#client/text/english/review.ts";
 import { Choice } from "#client/widgets/choice.tsx";
 import { formatQuantity } from "#client/widgets/format.ts";
+import { WeekendChoice } from "#client/widgets/weekend-choice.tsx";
 import type { Approval } from "./create-approval.ts";
 import type { RiderReview } from "./create-rider-review.ts";
 import { ProposalTable } from "./proposal-table.tsx";
-import { WeekendChoice } from "./weekend-choice.tsx";
 
 /** What is on the bike against the baseline, and the act that makes it the new one. */
 export function WeekendProposal(props: { rider: RiderReview; approval: Approval }) {
@@ -23,6 +23,7 @@ export function WeekendProposal(props: { rider: RiderReview; approval: Approval 
     <section class="card stack">
       <h2>{review.weekend.title}</h2>
       <WeekendChoice
+        label={review.weekend.choose}
         weekends={props.rider.weekendChoices()}
         value={props.rider.plan()?.weekendId}
         onChange={(weekend) => props.rider.choose({ weekend })}

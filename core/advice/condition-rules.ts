@@ -8,8 +8,8 @@
  */
 import type { AdjusterKind } from "#core/team/adjuster.ts";
 import type { CourseType } from "#core/team/course-type.ts";
+import type { Ground } from "#core/team/ground.ts";
 import type { Place } from "#core/team/place.ts";
-import type { Ground } from "#core/weekend/conditions.ts";
 
 export interface ConditionMove {
   readonly places: readonly Place[];
@@ -25,7 +25,7 @@ export interface ConditionRule {
     | { readonly type: "no own baseline"; readonly courseType: CourseType };
   /**
    * The course type whose own baseline already holds this: the rule then counts only for the part of the course that
-   * is not of this type.
+   * is not of this type. A baseline that was found on the rule's ground holds it too, whatever its type.
    */
   readonly heldBy?: CourseType;
   readonly moves: readonly ConditionMove[];

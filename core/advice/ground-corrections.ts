@@ -45,8 +45,11 @@ function weightOf(
   switch (when.type) {
     case "ground": {
       if (!when.grounds.includes(conditions.ground)) return 0;
-      const held = heldBy && basis.shares.find((entry) => entry.type === heldBy);
-      return held ? 1 - held.share : 1;
+      const held = basis.shares.filter(
+        ({ type, baseline }) =>
+          type === heldBy || (baseline.ground !== undefined && when.grounds.includes(baseline.ground)),
+      );
+      return 1 - held.reduce((sum, { share }) => sum + share, 0);
     }
     case "no own baseline":
       return basis.missing.some((entry) => entry.type === when.courseType) ? mix[when.courseType] : 0;

@@ -83,7 +83,9 @@ export function createRecordStore(registry: KindRegistry): RecordStore {
       return readable.sort(teamFirst)[0];
     },
     unreadable: () => {
-      const named = [...holdingsById.entries()].flatMap(([id, holdings]) => holdings.flatMap((h) => setAside(id, h, registry)));
+      const named = [...holdingsById.entries()].flatMap(([id, holdings]) =>
+        holdings.flatMap((h) => setAside(id, h, registry)),
+      );
       const keyed = [...named, ...nameless.values()].map((entry) => ({
         entry,
         order: `${entry.document}\n${examineJson(entry.raw).text}`,

@@ -10,6 +10,7 @@ import { convert, type TypedQuantity } from "#core/quantity/unit.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import type { Baseline } from "#core/team/baseline.ts";
 import { type CourseType, courseTypes } from "#core/team/course-type.ts";
+import type { Ground } from "#core/team/ground.ts";
 import { baselineKind } from "#core/team/record-kinds.ts";
 import {
   type MountedAdjuster,
@@ -75,7 +76,7 @@ export type ProposalResult =
 /**
  * What is on the bike now as the new baseline of its rider for `type`, at the temperature and altitude of `ride`:
  * pressures that were set at the bench are carried to the ride, where a baseline holds. The sag goes along where the
- * weekend's latest measurement was made with what is on the bike now.
+ * weekend's latest measurement was made with what is on the bike now, and the `ground` that the values allow for.
  */
 export function proposeBaseline(
   ledger: Ledger,
@@ -83,6 +84,7 @@ export function proposeBaseline(
   type: CourseType,
   weekendId: string,
   ride: Surroundings,
+  ground?: Ground,
 ): ProposalResult {
   const settings = settingsOnBike(ledger, mounted);
   const settled = new Map<AdjusterPath, Setting>();
@@ -109,6 +111,7 @@ export function proposeBaseline(
     values,
     heldAt: ride,
     mass: mounted.rider.mass,
+    ...(ground !== undefined && { ground }),
     ...(Object.keys(sag).length > 0 && { sag }),
     weekend: weekendId,
   };

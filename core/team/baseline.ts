@@ -6,6 +6,7 @@
 import * as z from "zod/mini";
 import type { TypedQuantity } from "#core/quantity/unit.ts";
 import { type AdjusterPath, adjusterPaths } from "./adjuster.ts";
+import { grounds } from "./ground.ts";
 import { identifierSchema } from "./identifier.ts";
 import { riderMassSchema } from "./people.ts";
 import { anyQuantitySchema, quantitySchema } from "./quantity-schema.ts";
@@ -25,6 +26,8 @@ export const baselineSchema = z.object({
   values: setupValuesSchema,
   heldAt: surroundingsSchema,
   mass: riderMassSchema,
+  /** The ground it was found on: what that ground asks for is in the values already. */
+  ground: z.optional(z.enum(grounds)),
   sag: z.optional(z.object({ fork: z.optional(sag), shock: z.optional(sag) })),
   weekend: z.optional(identifierSchema),
   note: z.optional(z.string().check(z.maxLength(500))),

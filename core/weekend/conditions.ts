@@ -1,10 +1,7 @@
 /** What a session is expected to be like, and how warm it is where the bikes are set up for it. */
 import * as z from "zod/mini";
+import { grounds } from "#core/team/ground.ts";
 import { airTemperatureSchema } from "#core/team/surroundings.ts";
-
-/** From hardest and loosest to softest; a closed list. */
-export const grounds = ["dry dust", "dry", "damp", "wet", "mud"] as const;
-export type Ground = (typeof grounds)[number];
 
 /** Without `bench` the bikes are taken to be set up at the session's own temperature. */
 export const conditionsSchema = z.object({

@@ -1,9 +1,9 @@
 /** English texts that all workplaces share. */
 import type { AdjusterKind } from "#core/team/adjuster.ts";
 import type { CourseType } from "#core/team/course-type.ts";
+import type { Ground } from "#core/team/ground.ts";
 import type { Role } from "#core/team/people.ts";
 import type { Place } from "#core/team/place.ts";
-import type { Ground } from "#core/weekend/conditions.ts";
 
 export const common = {
   name: "Pitslate",

@@ -11,7 +11,7 @@ export const trackside = {
   noBike: "Your bike is not in the team's records yet. Ask a mechanic to enter it.",
   noWeekend: "No weekend has been entered yet. It comes from the pit as soon as it is reached.",
   noSessions: "No session of this weekend has been entered yet.",
-  choose: { weekend: "Weekend", session: "Session", change: (session: string) => `${session}: change session` },
+  choose: { weekend: "Weekend" },
   start: {
     logRun: "Log a run",
     changedSomething: "I changed something myself",
@@ -67,6 +67,7 @@ export const trackside = {
   },
   said: {
     allGood: "everything good",
+    restGood: "the rest good",
     start: "start",
     middle: "middle",
     end: "end",

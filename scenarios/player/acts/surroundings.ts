@@ -1,3 +1,4 @@
+import type { Ground } from "#core/team/ground.ts";
 import type { Surroundings } from "#core/team/surroundings.ts";
 import { programme } from "#core/weekend/programme.ts";
 import type { Desk } from "./act.ts";
@@ -12,6 +13,11 @@ export function benchOf(desk: Desk, sessionId: string): Surroundings | undefined
 export function rideOf(desk: Desk, sessionId: string): Surroundings | undefined {
   const found = outsideOf(desk, sessionId);
   return found && { temperature: found.air, altitude: found.altitude };
+}
+
+/** The ground of a session; undefined until conditions are entered. */
+export function groundOf(desk: Desk, sessionId: string): Ground | undefined {
+  return outsideOf(desk, sessionId)?.ground;
 }
 
 function outsideOf({ device, weekendId }: Desk, sessionId: string) {

@@ -86,6 +86,14 @@ describe("the ground", () => {
     expect(result.rows.every(({ difference }) => difference?.value === 0)).toBe(true);
   });
 
+  test("it changes nothing for a baseline that was found on this very ground, of whatever type", () => {
+    const dusty: Conditions = { ...dry, ground: "dry dust" };
+    const found = setup({ baselines: { steep: baseline({}, { ground: "dry dust" }) }, conditions: dusty });
+    expect(found.rows.every(({ difference }) => difference?.value === 0)).toBe(true);
+    const other = setup({ baselines: { steep: baseline({}, { ground: "dry" }) }, conditions: dusty });
+    expect(row(other, "fork.main-pressure").difference).toEqual({ value: -2, unit: "psi" });
+  });
+
   test("a correction that a limit forbids is refused, says which, and changes nothing", () => {
     const low = baseline({ "front-tyre.tyre-pressure": { value: 12, unit: "psi" } });
     const result = setup({ baselines: { steep: low }, conditions: { ...dry, ground: "wet" } });
