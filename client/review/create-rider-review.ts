@@ -2,6 +2,8 @@
 import { useParams, useSearchParams } from "@solidjs/router";
 import { type Accessor, createMemo } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
+import { common } from "#client/text/english/common.ts";
+import { review } from "#client/text/english/review.ts";
 import { today } from "#client/widgets/today.ts";
 import { dominantType, type ProposalResult, proposeBaseline } from "#core/planning/baseline-review.ts";
 import { type CourseType, courseTypes } from "#core/team/course-type.ts";
@@ -24,6 +26,8 @@ export interface RiderReview {
   readonly versions: Accessor<readonly VersionView[]>;
   /** Two people have approved different versions while apart. */
   readonly isDisputed: Accessor<boolean>;
+  /** Which type most of the weekend's course is of, in a sentence. */
+  readonly dominant: Accessor<string | undefined>;
   readonly choose: (choice: { weekend?: string; type?: CourseType; session?: string }) => void;
 }
 
@@ -79,6 +83,11 @@ export function createRiderReview(): RiderReview {
     proposal,
     versions,
     isDisputed: () => versions().some(({ standing }) => standing === "in dispute"),
+    dominant: () => {
+      const weekend = plan();
+      if (!weekend?.course) return undefined;
+      return review.rider.dominant(common.courseTypes[dominantType(weekend.course.mix)], weekend.weekend.name);
+    },
     choose: (choice) => setParams(choice, { replace: true }),
   };
 }

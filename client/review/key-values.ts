@@ -7,8 +7,6 @@ import type { SetupValues } from "#core/team/baseline.ts";
 
 export interface KeyValue {
   readonly name: string;
-  /** What the numbers are, where there are two. */
-  readonly detail: string | undefined;
   readonly text: string;
 }
 
@@ -20,39 +18,28 @@ export function keyValues(values: SetupValues): readonly KeyValue[] {
     ...springValue(words.shock, values, "shock"),
     ...pair(
       words.tyres,
-      words.frontRear,
       values[adjusterPath("front-tyre", "tyre-pressure")],
       values[adjusterPath("rear-tyre", "tyre-pressure")],
     ),
-    ...pair(
-      words.rebound,
-      words.frontRear,
-      values[adjusterPath("fork", "rebound")],
-      values[adjusterPath("shock", "rebound")],
-    ),
+    ...pair(words.rebound, values[adjusterPath("fork", "rebound")], values[adjusterPath("shock", "rebound")]),
   ];
 }
 
 function springValue(name: string, values: SetupValues, place: "fork" | "shock"): readonly KeyValue[] {
   const main = values[adjusterPath(place, "main-pressure")];
   const secondary = values[adjusterPath(place, "secondary-pressure")];
-  if (main && secondary) return pair(name, review.keyValues.mainSecondary, main, secondary);
+  if (main && secondary) return pair(name, main, secondary);
   const spring = main ?? values[adjusterPath(place, "spring-rate")];
-  return spring ? [{ name, detail: undefined, text: formatQuantity(spring) }] : [];
+  return spring ? [{ name, text: formatQuantity(spring) }] : [];
 }
 
 /** "80 / 146 psi"; with both units where they differ. */
-function pair(
-  name: string,
-  detail: string,
-  first: TypedQuantity | undefined,
-  second: TypedQuantity | undefined,
-): readonly KeyValue[] {
+function pair(name: string, first: TypedQuantity | undefined, second: TypedQuantity | undefined): readonly KeyValue[] {
   if (!first && !second) return [];
   const none = review.keyValues.none;
   const text =
     first && second && first.unit === second.unit
       ? `${formatNumber(first.value)} / ${formatQuantity(second)}`
       : `${first ? formatQuantity(first) : none} / ${second ? formatQuantity(second) : none}`;
-  return [{ name, detail, text }];
+  return [{ name, text }];
 }

@@ -19,6 +19,7 @@ export function MatrixScreen() {
       <h1>{review.matrix.title}</h1>
       <Show when={device.loaded()} fallback={<p>{common.loading}</p>}>
         <Show when={rows().length > 0} fallback={<p>{review.matrix.none}</p>}>
+          <p>{review.keyValues.legend}</p>
           <table class="matrix">
             <thead>
               <tr>

@@ -36,6 +36,7 @@ export function RiderScreen() {
                 value={rider.type()}
                 onChange={(type) => type !== undefined && rider.choose({ type })}
               />
+              <Show when={rider.dominant()}>{(sentence) => <p class="dominant">{sentence()}</p>}</Show>
               <div aria-live="polite">
                 <Show when={approval.done()}>
                   {(sentence) => (

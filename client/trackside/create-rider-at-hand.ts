@@ -2,9 +2,10 @@
 import { useSearchParams } from "@solidjs/router";
 import { type Accessor, createMemo } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
+import { today } from "#client/widgets/today.ts";
 import { type RiderBike, riderBike } from "#core/team/roster.ts";
 import type { Surroundings } from "#core/team/surroundings.ts";
-import { type Programme, programme, type ScheduledSession, weekends } from "#core/weekend/programme.ts";
+import { currentWeekend, type Programme, programme, type ScheduledSession, weekends } from "#core/weekend/programme.ts";
 import { defaultSession } from "./default-session.ts";
 
 export interface RiderAtHand {
@@ -13,6 +14,8 @@ export interface RiderAtHand {
   readonly session: Accessor<ScheduledSession | undefined>;
   /** Where a pressure is read now; absent until course and conditions are entered. */
   readonly surroundings: Accessor<Surroundings | undefined>;
+  readonly weekendChoices: Accessor<ReturnType<typeof weekends>>;
+  readonly chooseWeekend: (weekendId: string) => void;
   readonly chooseSession: (sessionId: string) => void;
   /** Carries the choice of session to another screen. */
   readonly query: Accessor<string>;
@@ -28,7 +31,7 @@ export function createRiderAtHand(): RiderAtHand {
   });
   const plan = createMemo(() => {
     const ledger = device.ledger();
-    const weekendId = params.weekend ?? weekends(ledger)[0]?.id;
+    const weekendId = params.weekend ?? currentWeekend(ledger, today())?.id;
     return weekendId === undefined ? undefined : programme(ledger, weekendId);
   });
   const session = createMemo(() => {
@@ -48,6 +51,8 @@ export function createRiderAtHand(): RiderAtHand {
     plan,
     session,
     surroundings,
+    weekendChoices: createMemo(() => weekends(device.ledger())),
+    chooseWeekend: (id) => setParams({ weekend: id, session: undefined }, { replace: true }),
     chooseSession: (id) => setParams({ session: id }, { replace: true }),
     query: () => {
       const chosen = new URLSearchParams();

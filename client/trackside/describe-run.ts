@@ -29,12 +29,15 @@ function describeEnd(end: End, feedback: EndFeedback): readonly string[] {
   return words.length > 0 ? [`${trackside.ends[end]}: ${words.join(", ")}.`] : [];
 }
 
-/** In short when all that can be asked was said to be good. */
+/** In short where everything was answered: then what is not named was said to be good. */
 function feltWords(feedback: EndFeedback): readonly string[] {
-  if (asked.every((feeling) => feedback[feeling] === "good")) return [said.allGood];
-  return asked.flatMap((feeling) => {
+  const isComplete = asked.every((feeling) => feedback[feeling] !== undefined);
+  const words = asked.flatMap((feeling) => {
     const answer = feedback[feeling];
+    if (answer === undefined || (isComplete && answer === "good")) return [];
     const catalogue: Readonly<Record<string, string>> = trackside.feelings[feeling];
-    return answer === undefined ? [] : [`${said[feeling]} ${catalogue[answer] ?? answer}`];
+    return [`${said[feeling]} ${catalogue[answer] ?? answer}`];
   });
+  if (!isComplete || words.length === asked.length) return words;
+  return words.length === 0 ? [said.allGood] : [...words, said.restGood];
 }

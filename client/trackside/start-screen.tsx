@@ -2,6 +2,7 @@ import { A, useLocation } from "@solidjs/router";
 import { type Accessor, createMemo, For, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
 import { trackside } from "#client/text/english/trackside.ts";
+import { WeekendChoice } from "#client/widgets/weekend-choice.tsx";
 import type { RiderBike } from "#core/team/roster.ts";
 import { loggedRuns } from "#core/weekend/runs.ts";
 import { BikeNow } from "./bike-now.tsx";
@@ -62,6 +63,12 @@ function Start(props: { at: RiderAtHand; mounted: Accessor<RiderBike> }) {
             </Show>
           </Show>
         </section>
+        <WeekendChoice
+          label={trackside.choose.weekend}
+          weekends={props.at.weekendChoices()}
+          value={props.at.plan()?.weekendId}
+          onChange={props.at.chooseWeekend}
+        />
       </div>
       <BikeNow mounted={props.mounted()} />
     </div>

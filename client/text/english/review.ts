@@ -18,8 +18,7 @@ export const review = {
     shock: "Shock",
     tyres: "Tyres",
     rebound: "Rebound",
-    frontRear: "front / rear",
-    mainSecondary: "main / secondary",
+    legend: "Fork and shock: main / secondary pressure, or spring rate. Tyres and rebound: front / rear.",
     none: "–",
   },
   rider: {
@@ -91,7 +90,6 @@ export const review = {
   },
   changelog: {
     title: "Changelog",
-    weekend: "Weekend",
     rider: "Rider",
     everybody: "All riders",
     none: "No change yet.",

@@ -19,7 +19,6 @@ export const trackside = {
     noRuns: "No run logged this weekend.",
     earlier: (count: number) => `Earlier runs (${count})`,
     onTheBike: "On the bike now",
-    nothingOnTheBike: "Nothing is known to be on your bike yet.",
   },
   standing: {
     reported: "You said so. A mechanic still has to confirm it.",
@@ -95,7 +94,6 @@ export const trackside = {
     } satisfies Record<AnswerOutcome, string>,
     changedSince: "Changed again since.",
     noBefore: "not known before",
-    why: "Why",
     notice: "What to notice on the next run",
   },
   change: {

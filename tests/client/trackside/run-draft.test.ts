@@ -67,6 +67,9 @@ describe("a run in words", () => {
   it("is short when all was good, and empty when nothing was said", () => {
     const made = runOf(restGood(emptyDraft, "rear", asked), occasion);
     expect(made.ok && describeRun(made.run)).toEqual(["Rear: everything good."]);
+    const dives = restGood(withFeedback(emptyDraft, "front", { middle: "dives", sag: 41 }), "front", asked);
+    const answered = runOf(dives, occasion);
+    expect(answered.ok && describeRun(answered.run)).toEqual(["Front: middle dives, the rest good, sag 41 mm."]);
     const silent = runOf(emptyDraft, occasion);
     expect(silent.ok && describeRun(silent.run)).toEqual([]);
   });
