@@ -3,9 +3,9 @@
  * was changed on this screen is written, so that what somebody else enters
  * meanwhile stays.
  */
-import * as z from "zod/mini";
 import { pit } from "#client/text/english/pit.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
+import { readValue } from "#core/ledger/read-record.ts";
 import type { WriteEntry } from "#core/ledger/write.ts";
 import type { EntriesResult } from "#core/planning/entries.ts";
 import { fromSi, type TypedQuantity, toSi } from "#core/quantity/unit.ts";
@@ -13,7 +13,7 @@ import { type CourseType, courseTypes } from "#core/team/course-type.ts";
 import type { Ground } from "#core/team/ground.ts";
 import { knownValue } from "#core/team/roster.ts";
 import type { Conditions } from "#core/weekend/conditions.ts";
-import { type Course, courseMixSchema } from "#core/weekend/course.ts";
+import type { Course } from "#core/weekend/course.ts";
 import { type Programme, programme } from "#core/weekend/programme.ts";
 import { conditionsKind, courseKind } from "#core/weekend/record-kinds.ts";
 
@@ -60,7 +60,7 @@ export function sumOfParts(mix: CourseDraft["mix"]): number {
 
 /** Whether the parts can be saved as they are. */
 export function isAccepted(mix: CourseDraft["mix"]): boolean {
-  return z.safeParse(courseMixSchema, mix).success;
+  return readValue(courseKind, "course:draft", { mix, altitude: { value: 0, unit: "m" } }).ok;
 }
 
 /** Names of what is in dispute and would be settled by saving. */

@@ -23,7 +23,7 @@ export interface CourseFormState {
 }
 
 /** The form for one weekend, prefilled with what is known when it opens; later arrivals never touch what is typed. */
-export function createCourseForm(device: Device, weekendId: string): CourseFormState {
+export function createCourseForm(device: Pick<Device, "ledger" | "write">, weekendId: string): CourseFormState {
   const [opened, setOpened] = createSignal(untrack(() => courseDraft(device.ledger(), weekendId)));
   const [draft, setDraft] = createSignal(untrack(opened));
   const [problem, setProblem] = createSignal<string>();

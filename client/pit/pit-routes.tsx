@@ -3,6 +3,7 @@ import { CoursePage } from "./course-page.tsx";
 import { RiderPage } from "./rider-page.tsx";
 import { TeamBoard } from "./team-board.tsx";
 import "./pit.css";
+import "./bench.css";
 
 /** The pit workplace. */
 export function PitRoutes() {
