@@ -47,7 +47,7 @@ export const layers: readonly Layer[] = [
     packages: [],
   },
   { room: "client/design", rooms: [], packages: [] },
-  { room: "client/widgets", rooms: ["core/quantity", "core/team", "client/text"], packages: ["solid-js"] },
+  { room: "client/widgets", rooms: [...planning, "client/text"], packages: ["solid-js"] },
   {
     room: "client/shell",
     rooms: [...planning, "client/device", "client/text", "client/widgets"],
@@ -66,7 +66,7 @@ export const layers: readonly Layer[] = [
   {
     room: "scenarios",
     rooms: [...planning, "core/planning", "core/protocol", "client/device", "sync-server"],
-    packages: ["zod", "yjs", "ulid", "node:"],
+    packages: ["zod", "yjs", "lib0", "ulid", "node:"],
   },
 ];
 

@@ -21,16 +21,6 @@ const kindNames: Record<AdjusterKind, string> = {
   "tyre-pressure": "pressure",
 };
 
-/** The field's name of an adjuster: "main pressure". */
-export function nameOfKind(kind: AdjusterKind): string {
-  return kindNames[kind];
-}
-
-/** The name of a place on the bike: "front tyre". */
-export function nameOfPlace(place: Place): string {
-  return placeNames[place];
-}
-
 /** The full name of an adjuster on a bike: "fork main pressure". */
 export function nameOfPath(path: AdjusterPath): string {
   const address = parseAdjusterPath(path);

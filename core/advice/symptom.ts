@@ -33,8 +33,7 @@ export const SAG_RANGE: Readonly<Record<"fork" | "shock", { readonly low: number
   shock: { low: 0.25, high: 0.35 },
 };
 
-/** Above this part of the stroke all travel counts as used; below {@link TRAVEL_LEFT} travel is left over. Common practice, no source. */
-export const TRAVEL_FULL = 0.99;
+/** Below this part of the stroke travel is left over. Common practice, no source. */
 export const TRAVEL_LEFT = 0.85;
 
 /** Bottom-outs in one run from which they are too many: one on the hardest hit is what travel is for. Common practice, no source. */

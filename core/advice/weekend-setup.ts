@@ -85,16 +85,6 @@ export function weekendSetup({ mounted, baselines, course, conditions }: Weekend
   };
 }
 
-/** The weekend values of a setup by adjuster. */
-export function weekendValues(setup: WeekendSetup): SetupValues {
-  return Object.fromEntries(setup.rows.flatMap((row) => (row.weekend ? [[row.path, row.weekend]] : [])));
-}
-
-/** The blend of own baselines by adjuster: what "back to baseline" means this weekend. */
-export function baselineValues(setup: WeekendSetup): SetupValues {
-  return Object.fromEntries(setup.rows.flatMap((row) => (row.baseline ? [[row.path, row.baseline]] : [])));
-}
-
 function blendedDraft(mounted: RiderBike, basis: BlendBasis): Draft {
   const draft: Draft = { values: new Map(), reasons: new Map() };
   for (const found of mountedAdjusters(mounted.parts)) {

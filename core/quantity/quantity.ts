@@ -30,8 +30,6 @@ export type Energy = Branded<"energy">;
 export type Frequency = Branded<"frequency">;
 /** Plane angle, rad. */
 export type Angle = Branded<"angle">;
-/** Duration, s. */
-export type Duration = Branded<"duration">;
 /** Viscous damping coefficient, N·s/m. */
 export type DampingCoefficient = Branded<"damping coefficient">;
 
@@ -64,7 +62,5 @@ export const joules = (value: number): Energy => value as Energy;
 export const hertz = (value: number): Frequency => value as Frequency;
 /** Brands radians. */
 export const radians = (value: number): Angle => value as Angle;
-/** Brands seconds. */
-export const seconds = (value: number): Duration => value as Duration;
 /** Brands newton-seconds per metre. */
 export const newtonSecondsPerMetre = (value: number): DampingCoefficient => value as DampingCoefficient;

@@ -67,11 +67,6 @@ export type Unit = keyof typeof definitions;
 /** All units, in the order in which a list of choices shows them. */
 export const units = Object.keys(definitions) as readonly Unit[];
 
-/** True when `text` is one of {@link units}, spelled exactly. */
-export function isUnit(text: string): text is Unit {
-  return Object.hasOwn(definitions, text);
-}
-
 /** What `unit` measures. */
 export function dimensionOf(unit: Unit): Dimension {
   return definitions[unit].dimension;
@@ -111,11 +106,6 @@ export function convert(quantity: TypedQuantity, unit: Unit): TypedQuantity {
   if (from !== to)
     throw new RangeError(`${quantity.unit} measures ${from}, ${unit} measures ${to}: they do not convert.`);
   return fromSi(toSi(quantity), unit);
-}
-
-/** A difference of `delta` SI units expressed in `unit`: like {@link fromSi}, without the unit's offset. */
-export function differenceFromSi(delta: number, unit: Unit): TypedQuantity {
-  return { value: delta / definitions[unit].factor, unit };
 }
 
 /** A difference such as a step (2 psi, 5 °C) in SI units: like {@link toSi}, without the unit's offset. */

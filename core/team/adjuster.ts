@@ -6,7 +6,7 @@
  * a more open damper, hence less damping.
  */
 import * as z from "zod/mini";
-import { type Dimension, differenceToSi, dimensionOf, type Unit, units } from "#core/quantity/unit.ts";
+import { type Dimension, dimensionOf, type Unit, units } from "#core/quantity/unit.ts";
 import { type Place, places } from "./place.ts";
 
 export const adjusterKinds = [
@@ -101,9 +101,4 @@ export function parseAdjusterPath(text: string): { readonly place: Place; readon
 /** True when `text` is an {@link AdjusterPath}. */
 export function isAdjusterPath(text: string): text is AdjusterPath {
   return parseAdjusterPath(text) !== undefined;
-}
-
-/** The step, felt or large size of `adjuster` as a difference in SI units. */
-export function adjusterSizeInSi(adjuster: Adjuster, size: "step" | "felt" | "large"): number {
-  return differenceToSi({ value: adjuster[size], unit: adjuster.unit });
 }

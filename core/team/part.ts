@@ -29,7 +29,6 @@ export const airGeometrySchema = z.object({
   secondaryVolume: z.optional(volume),
   spacerVolume: z.optional(volume),
 });
-export type AirGeometry = z.infer<typeof airGeometrySchema>;
 
 /** A coil spring: `threadPitch` is the preload of one turn of its collar. */
 export const coilGeometrySchema = z.object({ stroke: length, threadPitch: length });

@@ -5,11 +5,6 @@ export type Place = (typeof places)[number];
 export const ends = ["front", "rear"] as const;
 export type End = (typeof ends)[number];
 
-/** The end of the bike that `place` belongs to. */
-export function endOf(place: Place): End {
-  return place === "fork" || place === "front-tyre" ? "front" : "rear";
-}
-
 /** The suspension part of an end. */
 export function suspensionOf(end: End): "fork" | "shock" {
   return end === "front" ? "fork" : "shock";

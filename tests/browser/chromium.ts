@@ -15,7 +15,10 @@ const installed = [
   "C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe",
 ];
 
-/** No traffic of the browser's own: nothing but the page under test speaks to anybody. */
+/**
+ * No traffic of the browser's own: nothing but the page under test speaks to anybody. The package's own list of options
+ * is for one page in one process, and ends the browser when one of several devices closes.
+ */
 const quiet = [
   "--disable-background-networking",
   "--disable-component-update",
@@ -41,7 +44,7 @@ export async function launchChromium(): Promise<Browser> {
 async function candidates(): Promise<readonly { readonly executablePath: string; readonly args: string[] }[]> {
   const packaged =
     process.platform === "linux" && process.arch === "x64"
-      ? [{ executablePath: await sparticuz.executablePath(), args: [...sparticuz.args, ...quiet] }]
+      ? [{ executablePath: await sparticuz.executablePath(), args: quiet }]
       : [];
   const here = installed.flatMap((path) =>
     path !== undefined && existsSync(path) ? { executablePath: path, args: quiet } : [],

@@ -2,8 +2,8 @@ import { defineConfig } from "vitest/config";
 
 /** Real Chromium against a real server process: one file at a time, since two cores are all there may be. */
 export default defineConfig({
+  root: new URL("../..", import.meta.url).pathname,
   test: {
-    root: "../..",
     include: ["tests/browser/**/*.test.ts"],
     fileParallelism: false,
     testTimeout: 240_000,

@@ -1,0 +1,82 @@
+/** One person with a device of his own: a browser context, and a way to the pit laptop that can be cut. */
+import type { Browser, BrowserContext, Locator, Page } from "playwright-core";
+import { expect } from "vitest";
+import { openPitNetwork, type PitNetwork } from "./pit-network.ts";
+
+/** How long a person waits for something to appear: generous, since the machines of a test may be slow. */
+const WAIT_MS = Number(process.env.PITSLATE_WAIT_MS ?? 30_000);
+
+export interface Person {
+  readonly page: Page;
+  readonly network: PitNetwork;
+  /** Errors that the page threw or logged; a test ends with none. */
+  readonly faults: string[];
+  /** How often {@link Person.tap} was called. */
+  taps(): number;
+  /** Taps one control. */
+  tap(control: Locator): Promise<void>;
+  /** Waits until the text is in view. */
+  sees(text: string | RegExp): Promise<void>;
+  /** Waits until the page has the text, in view or not: counts on tabs stand in the page at every width. */
+  has(text: string | RegExp): Promise<void>;
+  /** Waits until the sync line begins with these words. */
+  syncSays(words: string): Promise<void>;
+  close(): Promise<void>;
+}
+
+export interface PersonOptions {
+  readonly browser: Browser;
+  readonly port: number;
+  readonly width: number;
+  readonly height: number;
+  readonly hasTouch?: boolean;
+}
+
+/** Opens a device at the choice of who holds it, and chooses `name`. */
+export async function openPerson(name: string, options: PersonOptions): Promise<Person> {
+  const network = await openPitNetwork(options.port);
+  const context: BrowserContext = await options.browser.newContext({
+    viewport: { width: options.width, height: options.height },
+    hasTouch: options.hasTouch ?? false,
+  });
+  const page = await context.newPage();
+  page.setDefaultTimeout(WAIT_MS);
+  const faults: string[] = [];
+  page.on("pageerror", (error) => faults.push(`${name}: ${error.message}`));
+  let taps = 0;
+  const tap = async (control: Locator): Promise<void> => {
+    taps += 1;
+    if (options.hasTouch) await control.tap();
+    else await control.click();
+  };
+  await page.goto(network.origin);
+  await page.getByRole("button", { name, exact: true }).click();
+  return {
+    page,
+    network,
+    faults,
+    taps: () => taps,
+    tap,
+    sees: async (text) => {
+      await page.getByText(text).first().waitFor();
+    },
+    has: async (text) => {
+      await page.getByText(text).first().waitFor({ state: "attached" });
+    },
+    syncSays: async (words) => {
+      await page.locator("[data-sync]").filter({ hasText: words }).waitFor();
+    },
+    close: async () => {
+      expect(faults).toEqual([]);
+      await context.close();
+      await network.close();
+    },
+  };
+}
+
+/** Types a number into the field of that label and leaves it, as with Tab. */
+export async function enter(page: Page, label: string | RegExp, value: number | string): Promise<void> {
+  const field = page.getByRole("spinbutton", { name: label });
+  await field.fill(String(value));
+  await field.press("Tab");
+}
