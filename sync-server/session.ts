@@ -54,8 +54,7 @@ export function openSession({ room, peer, queue, quarantine, logger }: SessionNe
   }
 
   function receiveUpdate(decoder: decoding.Decoder, isCatchUp: boolean): void {
-    // A copy, because the bytes stay in the socket's buffer only as long as this call.
-    const update = decoding.readVarUint8Array(decoder).slice();
+    const update = decoding.readVarUint8Array(decoder);
     if (isCatchUp) isAsked = false;
     const offer: Offer = { from: peer, update, isCatchUp };
     queue.push({ room, stage: () => room.stage(offer), settled: (staged) => settle(offer, staged) });

@@ -9,15 +9,17 @@ const writers = 3;
 /** Updates that the watching device hears before the server is killed: one round each, cut at another place. */
 const killAfter = [1, 8, 50, 200, 500];
 const mostUpdates = 5000;
+/** A writer waits for an acknowledgement after so many updates. */
+const burst = 3;
 
 type Cut = { readonly acknowledged: Map<number, number>; readonly passedOn: Y.Doc };
 
-/** Sends three updates, waits for an acknowledgement, and so on until the socket closes. @returns how many it sent. */
+/** Sends a burst of updates, waits for an acknowledgement, and so on until the socket closes. @returns how many it sent. */
 async function writeOn(device: RawDevice, clientId: number): Promise<number> {
   const document = deviceDocument(clientId);
   for (let n = 1; n <= mostUpdates; n++) {
     device.sendUpdate(push(document, numbered(n, { clientId, n })));
-    if (n % 3 !== 0) continue;
+    if (n % burst !== 0) continue;
     try {
       await device.next("acknowledgement");
     } catch {
@@ -69,8 +71,9 @@ it("P12 holds every update that it acknowledged or passed on before it was kille
       .toArray()
       .map((record) => JSON.stringify(record)),
   );
-  for (const { acknowledged, passedOn } of cuts) {
-    expect(acknowledged.size).toBeGreaterThan(0);
+  for (const [round, { acknowledged, passedOn }] of cuts.entries()) {
+    // A kill within the first bursts may come before any acknowledgement was heard; after them one must have been.
+    if ((killAfter[round] ?? 0) > writers * burst) expect(acknowledged.size).toBeGreaterThan(0);
     expect(coversStateVector(heldVector, acknowledged)).toBe(true);
     const records = passedOn.getArray("records").toArray();
     expect(records.length).toBeGreaterThan(0);

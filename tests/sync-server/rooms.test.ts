@@ -95,6 +95,17 @@ describe("the order of things", () => {
     expect(numbersInLog(store)).toEqual([1]);
     expect(made.status.documents).toBe(0);
   });
+
+  it("keeps a document one while an update waits, though its sender has left and another device comes", () => {
+    const { enter, flushes, made } = rooms();
+    const anna = enter();
+    anna.sendUpdate(push(deviceDocument(5), numbered(1)));
+    made.leave(anna.device);
+    const ben = enter();
+    flushes.shift()?.();
+    expect(ben.device.sent).toHaveLength(2);
+    expect(made.status.documents).toBe(1);
+  });
 });
 
 it("P8 hears nothing more in a document that it had to give up, not even what was on its way", () => {
