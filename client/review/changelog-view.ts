@@ -48,12 +48,12 @@ function settingLine(ledger: Ledger, change: Change, runs: ReadonlyMap<string, L
   const run = answered === undefined ? undefined : runs.get(answered);
   const words = review.changelog;
   const before = change.from.map(formatQuantity).join(" / ");
-  const after = before === "" ? words.firstSet : (value: string) => value;
+  const to = change.to ? formatQuantity(change.to) : words.withdrawn;
   return {
     ...authorOf(ledger, change, change.riderId),
     what: adjusterLabel(change.path),
-    before: before === "" ? undefined : before,
-    after: change.to ? after(formatQuantity(change.to)) : words.withdrawn,
+    before: before === "" || before === to ? undefined : before,
+    after: before === "" ? words.firstSet(to) : before === to ? words.still(to) : to,
     why: [
       describeCause(change),
       ...(run ? [words.answers(sessionName(ledger, run), formatMoment(run.at))] : []),

@@ -4,6 +4,7 @@ import { type Accessor, createMemo } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
 import { common } from "#client/text/english/common.ts";
 import { review } from "#client/text/english/review.ts";
+import { formatQuantity } from "#client/widgets/format.ts";
 import { today } from "#client/widgets/today.ts";
 import { dominantType, type ProposalResult, proposeBaseline } from "#core/planning/baseline-review.ts";
 import { type CourseType, courseTypes } from "#core/team/course-type.ts";
@@ -22,6 +23,8 @@ export interface RiderReview {
   readonly session: Accessor<ScheduledSession | undefined>;
   /** Absent until course and conditions of the session are entered. */
   readonly ride: Accessor<Surroundings | undefined>;
+  /** Temperature, altitude and ground at which the new baseline holds, in a sentence. */
+  readonly holdsAt: Accessor<string | undefined>;
   readonly proposal: Accessor<ProposalResult | undefined>;
   readonly versions: Accessor<readonly VersionView[]>;
   /** Two people have approved different versions while apart. */
@@ -80,6 +83,13 @@ export function createRiderReview(): RiderReview {
     sessions,
     session,
     ride,
+    holdsAt: () => {
+      const surroundings = ride();
+      const ground = session()?.conditions?.ground;
+      if (!surroundings || !ground) return undefined;
+      const { temperature, altitude } = surroundings;
+      return review.weekend.holdsAt(formatQuantity(temperature), formatQuantity(altitude), common.grounds[ground]);
+    },
     proposal,
     versions,
     isDisputed: () => versions().some(({ standing }) => standing === "in dispute"),

@@ -104,6 +104,7 @@ function factsOf(ledger: Ledger, mounted: RiderBike, record: LedgerRecord<Baseli
     ...whyOf(record),
     ...(weekend === undefined ? [] : [words.from(weekend)]),
     words.heldAt(formatQuantity(value.heldAt.temperature), formatQuantity(value.heldAt.altitude)),
+    ...(value.ground === undefined ? [] : [words.ground(common.grounds[value.ground])]),
     words.mass(formatQuantity(value.mass)),
     ...sagOf(value),
     ...(value.bike === mounted.bikeId ? [] : [words.otherBike(bike)]),

@@ -2,7 +2,6 @@ import { For, Match, Show, Switch } from "solid-js";
 import { common } from "#client/text/english/common.ts";
 import { review } from "#client/text/english/review.ts";
 import { Choice } from "#client/widgets/choice.tsx";
-import { formatQuantity } from "#client/widgets/format.ts";
 import { WeekendChoice } from "#client/widgets/weekend-choice.tsx";
 import type { Approval } from "./create-approval.ts";
 import type { RiderReview } from "./create-rider-review.ts";
@@ -63,11 +62,7 @@ export function WeekendProposal(props: { rider: RiderReview; approval: Approval 
         <Match when={accepted()}>
           {(proposal) => (
             <>
-              <Show when={props.rider.ride()}>
-                {(ride) => (
-                  <p>{review.weekend.holdsAt(formatQuantity(ride().temperature), formatQuantity(ride().altitude))}</p>
-                )}
-              </Show>
+              <Show when={props.rider.holdsAt()}>{(sentence) => <p>{sentence()}</p>}</Show>
               <ProposalTable proposal={proposal()} isDisputed={props.rider.isDisputed()} />
               <button type="button" class="main" onClick={() => props.approval.approve(proposal())}>
                 {review.weekend.approve(type())}

@@ -22,7 +22,7 @@ export function BikeNow(props: { mounted: RiderBike }) {
                   <div>
                     <dt>{common.adjusters[adjuster.found.adjuster.kind]}</dt>
                     <Show when={adjuster.claims.length === 0}>
-                      <dd class="value">{adjuster.value ?? trackside.standing.unknown}</dd>
+                      <dd class="value">{adjuster.now}</dd>
                     </Show>
                     <For each={adjuster.claims}>{(claim) => <dd class="value claim">{claim}</dd>}</For>
                     <Show when={adjuster.standing}>{(standing) => <dd class="standing">{standing()}</dd>}</Show>

@@ -20,6 +20,8 @@ export interface AdjusterView {
   readonly number: number | undefined;
   /** A sentence when a mechanic has not confirmed it. */
   readonly standing: string | undefined;
+  /** The value, or why there is none, in a few words. */
+  readonly now: string;
   /** What each of those who disagree says. */
   readonly claims: readonly string[];
 }
@@ -43,10 +45,12 @@ export function bikeView(ledger: Ledger, mounted: RiderBike): readonly PlaceView
 
 function adjusterView(ledger: Ledger, found: MountedAdjuster, current: Current<Setting>): AdjusterView {
   const setting = settledValue(current);
+  const value = setting && formatQuantity(setting.quantity);
   return {
     path: found.path,
     found,
-    value: setting && formatQuantity(setting.quantity),
+    value,
+    now: value ?? (current.state === "disputed" ? trackside.standing.inDispute : trackside.standing.unknown),
     number: setting && settable(found, convert(setting.quantity, found.adjuster.unit).value).value,
     standing:
       current.state === "disputed"

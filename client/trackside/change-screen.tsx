@@ -65,7 +65,7 @@ function ChangeForm(props: { at: RiderAtHand; mounted: Accessor<RiderBike> }) {
                       {(adjuster) => (
                         <button type="button" class="adjuster-button" onClick={() => choose(adjuster.path)}>
                           <span>{common.adjusters[adjuster.found.adjuster.kind]}</span>
-                          <span class="value">{adjuster.value ?? trackside.standing.unknown}</span>
+                          <span class="value">{adjuster.now}</span>
                         </button>
                       )}
                     </For>

@@ -14,7 +14,7 @@ export function NewValue(props: { adjuster: AdjusterView; onSave: (value: number
   return (
     <section class="stack card">
       <h2>{adjusterLabel(props.adjuster.path)}</h2>
-      <p>{trackside.change.before(props.adjuster.value ?? trackside.standing.unknown)}</p>
+      <p>{trackside.change.before(props.adjuster.now)}</p>
       <p class="field-name">{trackside.change.setTo}</p>
       <Stepper
         label={adjusterLabel(props.adjuster.path)}

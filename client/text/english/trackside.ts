@@ -24,6 +24,7 @@ export const trackside = {
     reported: "You said so. A mechanic still has to confirm it.",
     disputed: "In dispute: two people say different things. A mechanic has to look at the bike.",
     says: (value: string, who: string) => `${value}, says ${who}`,
+    inDispute: "in dispute",
     unknown: "not known",
   },
   ends: { front: "Front", rear: "Rear" } satisfies Record<End, string>,

@@ -157,6 +157,15 @@ describe("the changelog of the weekend", () => {
     expect(changed?.why.join(" ")).toContain("For the run in p1");
   });
 
+  it("says that a value was first set, and that one stayed as it was", () => {
+    const setting = { quantity: { value: 62, unit: "psi" }, standing: "on the bike", weekend: "kestrel" } as const;
+    const options = { cause: { type: "by hand", note: "Checked." }, force: true } as const;
+    written(mia.set(settingKind, settingKey("alder", "alder-1", "fork.main-pressure"), setting, options));
+    const lines = changelogView(team.ledger, "kestrel", "alder");
+    expect(lines[0]).toMatchObject({ before: undefined, after: "still 62 psi" });
+    expect(lines.at(-1)).toMatchObject({ before: undefined, after: expect.stringContaining("first set to") });
+  });
+
   it("has only the lines of the rider that is asked for", () => {
     expect(changelogView(team.ledger, "kestrel", undefined)).toHaveLength(Object.keys(setupValues).length);
     expect(changelogView(team.ledger, "kestrel", "linden")).toEqual([]);

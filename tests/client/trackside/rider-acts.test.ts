@@ -128,6 +128,7 @@ describe("the bike as the rider sees it", () => {
       };
       team.ledger.add({ ...envelope, subject: `setting:${key}`, value: setting }, "rider/alder/2026");
     }
+    expect(view("fork.main-pressure")?.now).toBe("in dispute");
     expect(view("fork.main-pressure")?.claims).toEqual(["61 psi, says Mia", "63 psi, says somebody"]);
   });
 });
