@@ -1,6 +1,7 @@
 import { createMemo, createUniqueId, For, Show } from "solid-js";
 import { common } from "#client/text/english/common.ts";
 import { pit } from "#client/text/english/pit.ts";
+import { Caution } from "#client/widgets/caution.tsx";
 import { Modal } from "#client/widgets/modal.tsx";
 import { Problem } from "#client/widgets/problem.tsx";
 import { Stepper } from "#client/widgets/stepper.tsx";
@@ -10,7 +11,6 @@ import { createByHand } from "./create-by-hand.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
 import { focusInvalidField } from "./invalid-field.ts";
 import { adjusterName, valueText } from "./names.ts";
-import { WorkCautions } from "./work-cautions.tsx";
 
 /** Any value that the adjuster allows, set by hand; on a run's card it answers that run. */
 export function ByHandModal(props: { bench: RiderBench; path: AdjusterPath; run?: LoggedRun; onClose: () => void }) {
@@ -63,7 +63,9 @@ export function ByHandModal(props: { bench: RiderBench; path: AdjusterPath; run?
             {form.draft().note}
           </textarea>
         </div>
-        <WorkCautions />
+        <Caution>
+          {pit.bench.cautions[0]} {pit.bench.cautions[2]}
+        </Caution>
         <div class="pit-actions">
           <button type="submit" class="main">
             {pit.byHand.save}

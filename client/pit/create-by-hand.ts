@@ -2,7 +2,6 @@
 import { type Accessor, createMemo, createSignal, untrack } from "solid-js";
 import { pit } from "#client/text/english/pit.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
-import { settledValue } from "#core/ledger/ledger.ts";
 import { convert, type TypedQuantity } from "#core/quantity/unit.ts";
 import type { Adjuster, AdjusterPath } from "#core/team/adjuster.ts";
 import { mountedAdjuster, mountedAdjusters } from "#core/team/roster.ts";
@@ -17,7 +16,7 @@ export interface ByHandState {
   readonly problem: Accessor<string | undefined>;
   readonly paths: Accessor<readonly AdjusterPath[]>;
   readonly adjuster: Accessor<Adjuster | undefined>;
-  /** What is on the bike now, where that is settled. */
+  /** What the bike reads at the bench now, where that is settled. */
   readonly now: Accessor<TypedQuantity | undefined>;
   /** Another adjuster: its value starts as what is on the bike. */
   choose(path: AdjusterPath): void;
@@ -30,10 +29,7 @@ export interface ByHandState {
 /** Setting `path` by hand on this bench, in answer to `run` where there is one. */
 export function createByHand(bench: RiderBench, path: AdjusterPath, run?: LoggedRun): ByHandState {
   const found = (at: AdjusterPath) => mountedAdjuster(bench.mounted()?.parts ?? {}, at);
-  const nowAt = (at: AdjusterPath): TypedQuantity | undefined => {
-    const current = bench.settings().get(at);
-    return current && settledValue(current)?.quantity;
-  };
+  const nowAt = (at: AdjusterPath): TypedQuantity | undefined => bench.occasion()?.onTheBike[at];
   const startOf = (at: AdjusterPath): number | undefined => {
     const unit = found(at)?.adjuster.unit;
     const now = nowAt(at) ?? bench.sheet()?.rows.find((row) => row.path === at)?.bench;

@@ -70,7 +70,7 @@ export function createRiderBench(device: Device, chosen: ChosenSession, riderId:
       const found = result();
       return found.ok ? undefined : describeSheetProblem(found.problem);
     },
-    occasion: () => occasionFor(chosen.session()?.id),
+    occasion: createMemo(() => occasionFor(chosen.session()?.id)),
     occasionFor,
     runs,
     toAnswer: () => runs().filter(({ decision }) => !decision).length,

@@ -6,7 +6,6 @@ import type { End } from "#core/team/place.ts";
 import type { Setting } from "#core/weekend/setting.ts";
 
 export const pit = {
-  title: "Pit",
   weekend: "Weekend",
   session: "Session",
   noWeekend: "No race weekend on this device yet.",
@@ -21,9 +20,9 @@ export const pit = {
     changeCourse: "Change course and conditions",
     missing: "The setups cannot be worked out before the course and the session's conditions are entered.",
     conditions: (air: string, bench: string | undefined, ground: string) =>
-      bench === undefined ? `${air}, ground ${ground}` : `${air}, at the bench ${bench}, ground ${ground}`,
+      bench === undefined ? `Air ${air}, ground ${ground}` : `Air ${air}, at the bench ${bench}, ground ${ground}`,
     course: (steep: string, jumpy: string, wet: string, altitude: string) =>
-      `steep ${steep}, jumpy ${jumpy}, wet ${wet}, ${altitude} high`,
+      `Steep ${steep}, jumpy ${jumpy}, wet ${wet}, at ${altitude}`,
     plate: (plate: number) => `Plate ${plate}`,
     disputed: (count: number) => (count === 1 ? "1 dispute to settle" : `${count} disputes to settle`),
     reported: (count: number) =>
@@ -65,7 +64,6 @@ export const pit = {
     bench: "Air at the bench",
     benchHint: "Leave the bench empty when it is as warm there as at the session.",
     ground: "Ground",
-    purpose: { practice: "Practice", qualifying: "Qualifying", race: "Race" },
     disputed: "Two people have entered different values here. What you save settles it.",
     needsAir: (session: string) => `${session}: enter the air temperature.`,
     needsGround: (session: string) => `${session}: choose the ground.`,
@@ -90,7 +88,6 @@ export const pit = {
     settings: settingsText,
     left: "left as it is",
     setting: (adjuster: string, value: string) => `${adjuster} ${value}`,
-    withdrawn: "no value",
     done: (what: string) => `Undone: ${what}`,
     none: "Nothing of yours to undo here",
   },
@@ -104,7 +101,7 @@ export const pit = {
     onTheBike: "On the bike",
     unknown: "not known",
     inDispute: "in dispute",
-    readsNow: "Reads there now",
+    readsNow: "Reads now",
     riderSays: "Rider says",
     why: (count: number) => (count === 1 ? "Why: 1 reason" : `Why: ${count} reasons`),
     whyNone: "Why and change",
@@ -231,13 +228,12 @@ export const pit = {
     forceFull: "Force at full stroke",
     frequency: "Natural frequency",
     unanswered: "What the advice has no answer to",
-    setFirst: "Careful",
   },
   byHand: {
     title: "Set another value",
     adjuster: "Adjuster",
     value: "Value",
-    now: (value: string) => `On the bike now: ${value}`,
+    now: (value: string) => `It reads now: ${value}`,
     note: "Note, if you like",
     save: "It is on the bike",
     needsValue: (adjuster: string) => `${adjuster}: enter a value.`,

@@ -204,7 +204,7 @@ describe("a row of the sheet", () => {
     };
     expect(rowAt("p1", MAIN)).toEqual(["Baseline", "Weekend", "At the bench", "On the bike"]);
     expect(rowAt("p1", REBOUND)).toEqual(["Baseline", "Weekend", "On the bike"]);
-    expect(rowAt("race", MAIN)).toEqual(["Baseline", "Weekend", "On the bike", "Reads there now"]);
+    expect(rowAt("race", MAIN)).toEqual(["Baseline", "Weekend", "On the bike", "Reads now"]);
   });
 
   test("says in words that nothing is known, or that it is in dispute", () => {
