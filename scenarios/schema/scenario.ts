@@ -13,7 +13,6 @@ export const scenarioVersion = 1;
 
 /** A device and the member who uses it. */
 export const deviceSchema = z.strictObject({ id: identifierSchema, member: identifierSchema });
-type ScenarioDevice = z.infer<typeof deviceSchema>;
 
 /**
  * `startsAt` is the clock of the first step, in UTC. `course` and `conditions` (by session) are what is known before

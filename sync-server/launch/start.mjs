@@ -30,7 +30,7 @@ function loadDemoInto(folder) {
   if (existsSync(folder) && readdirSync(folder).length > 0) return;
   const done = spawnSync(
     process.execPath,
-    ["--import", "tsx", join(root, "scenarios", "load-demo.ts"), "--data", folder],
+    ["--import", "tsx", join(root, "scenarios", "load-team.ts"), "--data", folder],
     { cwd: root, stdio: ["ignore", "inherit", "inherit"] },
   );
   if (done.status !== 0) process.exit(done.status ?? 1);

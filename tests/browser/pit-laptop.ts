@@ -14,7 +14,7 @@ export interface PitLaptop {
 /** Starts the server as `npm start` does, once the client has been built. */
 export async function startPitLaptop(): Promise<PitLaptop> {
   const data = mkdtempSync(join(tmpdir(), "pitslate-data-"));
-  const loaded = spawnSync(process.execPath, ["--import", "tsx", "scenarios/load-demo.ts", "--data", data], {
+  const loaded = spawnSync(process.execPath, ["--import", "tsx", "scenarios/load-team.ts", "--data", data], {
     cwd: root,
   });
   if (loaded.status !== 0) throw new Error(`The demo team could not be loaded: ${loaded.stderr}`);

@@ -8,19 +8,26 @@ import { inspectUpdate } from "#core/ledger/update-guard.ts";
 import { riderBikes } from "#core/team/roster.ts";
 import { programme, weekends } from "#core/weekend/programme.ts";
 import { allKinds } from "#core/weekend/record-kinds.ts";
-import { demoUpdates, loadDemo } from "#scenarios/demo-updates.ts";
+import { demoFiles, loadTeam } from "#scenarios/starting-records.ts";
 import { createMemoryStore } from "#server/store/memory-store.ts";
 
 const source = { newId: () => ulid(1_790_000_000_000), now: () => "2026-06-01T08:00:00.000Z" };
 
-describe("the demo", () => {
-  it("is one update of the team's document that the guard lets in, with every record readable", () => {
-    const updates = demoUpdates(source);
-    expect(updates.map(({ document }) => document)).toEqual(["team"]);
+describe("the first records of a data folder", () => {
+  it("are one update of the team's document that the guard lets in, with every record readable", () => {
+    const store = createMemoryStore();
+    expect(loadTeam(store, demoFiles, source)).toEqual({
+      ok: true,
+      team: 8,
+      weekends: ["Kestrel Ridge Downhill", "Otter Hollow Downhill"],
+    });
+    expect(store.documents()).toEqual(["team"]);
     const ydoc = new Y.Doc();
     const ledger = createLedger(createKindRegistry([...allKinds]));
     connectDocument(ydoc, "team", ledger);
-    for (const { update } of updates) {
+    const updates = store.load("team");
+    expect(updates).toHaveLength(1);
+    for (const update of updates) {
       expect(inspectUpdate(update, ydoc).ok).toBe(true);
       Y.applyUpdate(ydoc, update);
     }
@@ -32,12 +39,24 @@ describe("the demo", () => {
     expect(plan?.course, "the course is left for somebody to enter").toBeUndefined();
   });
 
-  it("goes into an empty store, and leaves a store that holds something alone", () => {
+  it("leave a store that holds something alone", () => {
     const store = createMemoryStore();
-    expect(loadDemo(store, source)).toBe(true);
+    loadTeam(store, demoFiles, source);
     const held = store.load("team");
-    expect(held).toHaveLength(1);
-    expect(loadDemo(store, source)).toBe(false);
+    expect(loadTeam(store, demoFiles, source)).toEqual({
+      ok: false,
+      problems: ["The data folder has records already; a team goes into an empty one."],
+    });
     expect(store.load("team")).toEqual(held);
+  });
+
+  it("are not written when one of the files is wrong: each problem is a sentence with its file", () => {
+    const store = createMemoryStore();
+    const result = loadTeam(store, [...demoFiles, "nowhere.json"], source);
+    expect(result).toEqual({
+      ok: false,
+      problems: ['nowhere.json: The scenario\'s file "nowhere.json" cannot be read.'],
+    });
+    expect(store.documents()).toEqual([]);
   });
 });
