@@ -9,7 +9,9 @@ export interface PredictionRow {
   readonly after: string;
 }
 
-/** Rows for what both predictions have a value of. Forces are rounded to 10 N: the inputs carry no more. */
+/**
+ * Rows for what both predictions have a value of; none when none of them changes, as for a damper. Forces are rounded to 10 N: the inputs carry no more.
+ */
 export function predictionRows(
   before: Prediction | undefined,
   after: Prediction | undefined,
@@ -24,11 +26,12 @@ export function predictionRows(
     [advice.forceFull, ({ forceAtFull }) => newtonsText(forceAtFull)],
     [advice.frequency, ({ frequency }) => frequency && `${frequency.toFixed(2)} Hz`],
   ];
-  return rows.flatMap(([name, textOf]) => {
+  const known = rows.flatMap(([name, textOf]) => {
     const now = textOf(before);
     const then = textOf(after);
     return now === undefined || then === undefined ? [] : [{ name, before: now, after: then }];
   });
+  return known.some((row) => row.before !== row.after) ? known : [];
 }
 
 function travelText({ strokeUsed, bottomsOut }: Prediction): string | undefined {

@@ -9,7 +9,7 @@ export function PredictionTable(props: { adjustment: Adjustment }) {
   return (
     <Show when={rows().length > 0}>
       <div class="table-scroll">
-        <table>
+        <table class="pit-prediction">
           <caption>{pit.advice.prediction}</caption>
           <thead>
             <tr>

@@ -171,9 +171,16 @@ describe("a prediction", () => {
   });
 
   test("says that a hit uses all of the stroke and has energy left", () => {
-    expect(predictionRows(before, before).find(({ name }) => name.startsWith("Travel"))?.after).toBe(
-      "200 mm, bottoms out",
-    );
+    const after = { ...before, strokeUsed: metres(0.195), bottomsOut: false };
+    expect(predictionRows(before, after).find(({ name }) => name.startsWith("Travel"))).toEqual({
+      name: "Travel used by the same hit",
+      before: "200 mm, bottoms out",
+      after: "195 mm",
+    });
+  });
+
+  test("of which nothing changes, or of which one half is missing, is left out", () => {
+    expect(predictionRows(before, { ...before })).toEqual([]);
     expect(predictionRows(before, undefined)).toEqual([]);
   });
 });
