@@ -3,7 +3,6 @@ import { pit } from "#client/text/english/pit.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { answerToRun } from "#core/planning/run-answer.ts";
-import { changelog } from "#core/weekend/changelog.ts";
 import type { LoggedRun } from "#core/weekend/runs.ts";
 import { adjusterName } from "./names.ts";
 
@@ -17,22 +16,15 @@ export interface RunAnswerText {
 /** The answer to a run as far as there is one. */
 export function runAnswerText(ledger: Ledger, logged: LoggedRun): RunAnswerText {
   const { outcome, changes } = answerToRun(ledger, logged);
-  const undone = new Set(
-    changelog(ledger, { riderId: logged.riderId }).flatMap(({ cause }) =>
-      cause?.type === "revert" ? cause.record : [],
-    ),
-  );
   return {
     tag: tags[outcome],
-    changes: changes
-      .filter(({ change }) => !undone.has(change.id))
-      .map(({ change: { path, from, to } }) =>
-        pit.feedback.changed(
-          adjusterName(path),
-          from.map(formatQuantity).join(pit.disputes.and) || pit.changelog.nothing,
-          to ? formatQuantity(to) : pit.changelog.nothing,
-        ),
+    changes: changes.map(({ change: { path, from, to } }) =>
+      pit.feedback.changed(
+        adjusterName(path),
+        from.map(formatQuantity).join(pit.disputes.and) || pit.changelog.nothing,
+        to ? formatQuantity(to) : pit.changelog.nothing,
       ),
+    ),
   };
 }
 

@@ -11,7 +11,7 @@ export function describeCause({ cause, voided }: Pick<Change, "cause" | "voided"
     case "advice":
       return feedbackRules.find((rule) => rule.id === cause.rule)?.reason ?? `By the rule "${cause.rule}".`;
     case "own baseline":
-      return `From the own baseline for ${cause.courseTypes.join(", ")}.`;
+      return `Back to the own baseline for ${cause.courseTypes.join(", ")}.`;
     case "conditions":
       return "From the weekend's setup for the course and the conditions.";
     case "own change":

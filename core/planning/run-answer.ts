@@ -18,7 +18,7 @@ export interface AnswerChange {
 
 export interface RunAnswer {
   readonly outcome: AnswerOutcome;
-  /** The settings that were changed for this run, oldest first. */
+  /** The settings that were changed for this run and not undone since, oldest first. */
   readonly changes: readonly AnswerChange[];
   /** What the rider should notice on the next run, a sentence for each rule that was followed. */
   readonly notices: readonly string[];
@@ -27,9 +27,9 @@ export interface RunAnswer {
 
 /** The answer to `logged` as far as it is decided. */
 export function answerToRun(ledger: Ledger, logged: LoggedRun): RunAnswer {
-  const changes = changelog(ledger, { riderId: logged.riderId })
-    .filter((change) => answeredRun(change) === logged.id)
-    .reverse();
+  const log = changelog(ledger, { riderId: logged.riderId });
+  const undone = new Set(log.flatMap(({ cause }) => (cause?.type === "revert" ? cause.record : [])));
+  const changes = log.filter((change) => answeredRun(change) === logged.id && !undone.has(change.id)).reverse();
   const rules = new Set(changes.flatMap(({ cause }) => (cause?.type === "advice" ? [cause.rule] : [])));
   return {
     outcome: outcomeOf(ledger, logged),

@@ -18,7 +18,7 @@ import { benchReadings } from "./bench-readings.ts";
  * How an adjuster stands:
  * - "to set": not set for this weekend yet, or the conditions have changed what it should be
  * - "set": on the bike, as the sheet says
- * - "adjusted": on the bike, changed for a reason of its own since (advice, by hand, the rider's own change, a revert)
+ * - "adjusted": on the bike, with another value for a reason of its own (advice, by hand, the rider's own change, back to baseline, a revert)
  * - "reported": the rider changed it and no mechanic has confirmed it
  * - "disputed": two people say different things are on the bike
  * - "no value": there is nothing to set it to
@@ -113,17 +113,17 @@ function stateOf(
   if (current.state === "disputed") return "disputed";
   const setting = settledValue(current);
   if (setting?.standing === "reported") return "reported";
+  if (row.bench && reading && isSame(row, reading, row.bench)) return "set";
   if (setting && setting.weekend === weekendId && !isFromSheet(current)) return "adjusted";
-  if (!row.bench) return "no value";
-  return reading && isSame(row, reading, row.bench) ? "set" : "to set";
+  return row.bench ? "to set" : "no value";
 }
 
-/** Put on the bike because the sheet said so: then a new sheet may say otherwise. */
+/** Put on the bike because the sheet said so: then a new sheet may say otherwise. Going back to the baseline is a choice of its own. */
 function isFromSheet(current: Current<Setting>): boolean {
   if (current.state !== "settled") return false;
   return current.heads.every((head) => {
     const type = head.cause?.type;
-    return type === "conditions" || type === "own baseline" || type === "setup" || type === "carry-over";
+    return type === "conditions" || type === "setup" || type === "carry-over";
   });
 }
 

@@ -96,7 +96,7 @@ describe("the changelog", () => {
   it("holds an undo, which restores exactly the value before", () => {
     const changes = changesOf("kestrel-ridge", "linden", "fork.low-speed-compression");
     expect(changes.map(({ from, to, cause }) => [from, to, cause])).toEqual([
-      [[], clicks(6), "own baseline"],
+      [[], clicks(6), "conditions"],
       [[clicks(6)], clicks(4), "advice"],
       [[clicks(4)], clicks(6), "revert"],
     ]);

@@ -45,7 +45,7 @@ export function followSheet(desk: Desk, step: SheetStep): ActResult {
       heldAt: sheet.setup.bench,
       onTheBike: state,
     };
-    const settings = settingEntries(occasion, { [path]: to }, causeOf(step, sheet, path));
+    const settings = settingEntries(occasion, { [path]: to }, causeOf(step, sheet));
     if (!settings.ok) return refused(settings.sentence);
     entries.push(...settings.entries);
     state = { ...state, [path]: to };
@@ -64,11 +64,9 @@ function targetOf(step: SheetStep, { setup }: SetupSheet, row: SheetRow): TypedQ
   }
 }
 
-/** What stands on the sheet as in the own baseline comes from there; all else from the course and the conditions. */
-function causeOf(step: SheetStep, { setup, rows }: SetupSheet, path: AdjusterPath): Cause {
-  const row = rows.find((candidate) => candidate.path === path);
-  const isBaseline = row?.reasons.every(({ rule }) => rule === "own-baseline" || rule === "blend");
-  return step.do === "back to baseline" || isBaseline
+/** Going back to the baseline says so; all else on the sheet follows from the course and the conditions. */
+function causeOf(step: SheetStep, { setup }: SetupSheet): Cause {
+  return step.do === "back to baseline"
     ? { type: "own baseline", courseTypes: setup.basis.shares.map(({ type }) => type) }
     : { type: "conditions", session: step.session };
 }

@@ -181,6 +181,28 @@ describe("during the weekend", () => {
   });
 });
 
+describe("how an adjuster stands", () => {
+  const REBOUND: AdjusterPath = "fork.rebound";
+
+  test("gone back to the baseline on purpose, it is adjusted and not asked for again", () => {
+    const { team, mechanic } = readyTeam();
+    putOn(
+      team,
+      mechanic,
+      { [REBOUND]: { value: 9, unit: "clicks" } },
+      { type: "own baseline", courseTypes: ["steep"] },
+    );
+    expect(stateOf(team, REBOUND)).toBe("adjusted");
+  });
+
+  test("what was set by hand to the very value of the sheet is as the sheet says", () => {
+    const { team, mechanic } = readyTeam();
+    putOn(team, mechanic, { [REBOUND]: { value: 9, unit: "clicks" } }, { type: "by hand" });
+    putOn(team, mechanic, { [REBOUND]: { value: 8, unit: "clicks" } }, { type: "by hand" });
+    expect(stateOf(team, REBOUND)).toBe("set");
+  });
+});
+
 describe("after the weekend", () => {
   const ride = { temperature: { value: 20, unit: "°C" }, altitude: { value: 0, unit: "m" } } as const;
 
