@@ -50,6 +50,15 @@ export interface Unanswered {
   readonly why: readonly string[];
 }
 
+/** Something that no setting cures: what to look at, before the end that it is about is tuned any further. */
+export interface Referral {
+  readonly rule: string;
+  readonly end: End;
+  readonly symptoms: readonly Symptom[];
+  readonly reason: string;
+  readonly action: string;
+}
+
 export interface Question {
   readonly rule: string;
   readonly end: End;
@@ -57,6 +66,8 @@ export interface Question {
 }
 
 export interface Advice {
+  /** To look at first: worn, damaged or leaking parts, and complaints that two changes did not cure. */
+  readonly referrals: readonly Referral[];
   /** In the order in which to make them; only the first is for now. */
   readonly adjustments: readonly Adjustment[];
   readonly unanswered: readonly Unanswered[];
@@ -68,6 +79,8 @@ export interface Advice {
 export interface EarlierMove {
   readonly rule: string;
   readonly path: AdjusterPath;
+  /** The run that it answered. */
+  readonly run: string;
 }
 
 export interface AdviceInput {
@@ -80,6 +93,8 @@ export interface AdviceInput {
   /** The same at the temperature of the ride; and those that were on the bike at the run. */
   readonly riding: SetupValues;
   readonly ridingAtRun: SetupValues;
+  /** The rider's baseline for this course, in the adjusters' units: what the balance of the ends is judged by. */
+  readonly baseline: SetupValues;
   /** Sag along the part that the rider's baseline has, m, where measured. */
   readonly baselineSag: Readonly<Partial<Record<"fork" | "shock", number>>>;
   /** Changes of this weekend that answered earlier runs, oldest first. */

@@ -2,169 +2,141 @@
  * From a run's feedback to ranked adjustments. The rules are data
  * (feedback-rules/); this is the one engine that reads them.
  */
-import { convert, type TypedQuantity, toSi } from "#core/quantity/unit.ts";
+import { convert, type TypedQuantity } from "#core/quantity/unit.ts";
 import { type AdjusterPath, adjusterPath } from "#core/team/adjuster.ts";
 import type { SetupValues } from "#core/team/baseline.ts";
-import { type End, ends, suspensionOf, tyreOf } from "#core/team/place.ts";
+import { type End, suspensionOf, tyreOf } from "#core/team/place.ts";
 import { type MountedAdjuster, mountedAdjuster } from "#core/team/roster.ts";
 import { nameOfPath } from "./adjuster-names.ts";
-import type { Adjustment, Advice, AdviceInput, ProposedSetting, Question, Unanswered } from "./adjustment.ts";
+import type { Adjustment, Advice, AdviceInput, ProposedSetting, Referral, Unanswered } from "./adjustment.ts";
+import { applies, type EndView, endViews } from "./end-view.ts";
 import type { FeedbackRule, Move } from "./feedback-rule.ts";
 import { stages } from "./feedback-rule.ts";
-import { conflictRules } from "./feedback-rules/conflict-rules.ts";
 import { feedbackRules } from "./feedback-rules/rule-table.ts";
 import { checkValue, describeLimitProblem, settable } from "./limits.ts";
-import { type SizedMove, type SizingContext, sizeMove } from "./move-size.ts";
-import { type MeasuredHit, predict } from "./prediction.ts";
+import { sizeMove } from "./move-size.ts";
+import { predict } from "./prediction.ts";
 import { reboundChange } from "./rebound-follows.ts";
-import { strokeAt } from "./sizing.ts";
-import { suspensionModel } from "./suspension-model.ts";
-import { type Symptom, symptomsOf } from "./symptom.ts";
 
-/** After this many changes for the same complaint that did not cure it, tuning stops. Common practice, no source. */
-const CHANGES_BEFORE_SERVICE = 2;
+/** After this many runs whose answer to the same complaint did not cure it, tuning stops. Common practice, no source. */
+const ANSWERS_BEFORE_SERVICE = 2;
+
+type Views = Readonly<Record<End, EndView>>;
+type Answer =
+  | { readonly type: "adjustment"; readonly adjustment: Adjustment }
+  | { readonly type: "referral"; readonly referral: Referral }
+  | { readonly type: "unanswered"; readonly unanswered: Unanswered };
 
 /** Advice on one run. Pure: the same input gives the same advice. */
 export function adviseOnRun(input: AdviceInput): Advice {
-  const views = ends.map((end) => viewOf(input, end));
-  const questions = views.flatMap(questionsOf);
-  const results = feedbackRules.flatMap((rule) =>
-    views.filter((view) => applies(rule, view)).map((view) => answer(input, rule, view)),
+  const views = endViews(input);
+  const both = [views.front, views.rear];
+  const answers = feedbackRules.flatMap((rule) =>
+    both.filter((view) => applies(rule, view)).map((view) => answer(input, views, rule, view)),
   );
-  const adjustments = results
-    .flatMap((result) => ("setting" in result ? result : []))
-    .sort((a, b) => stages.indexOf(a.stage) - stages.indexOf(b.stage));
-  const [first] = adjustments;
+  const referrals = answers.flatMap((result) => (result.type === "referral" ? result.referral : []));
   return {
-    adjustments: adjustments.map((adjustment) =>
-      first === undefined || adjustment === first
-        ? adjustment
-        : { ...adjustment, waitsFor: `One change at a time: first the ${nameOfPath(first.setting.path)}, then ride.` },
+    referrals,
+    adjustments: inOrder(
+      answers.flatMap((result) => (result.type === "adjustment" ? result.adjustment : [])),
+      referrals,
     ),
-    unanswered: results.flatMap((result) => ("why" in result ? result : [])),
-    questions,
+    unanswered: answers.flatMap((result) => (result.type === "unanswered" ? result.unanswered : [])),
+    questions: both.flatMap(({ questions }) => questions),
   };
 }
 
-/** One end with what was said about it, and what the physics knows of it. */
-interface EndView {
-  readonly end: End;
-  readonly symptoms: readonly Symptom[];
-  /** Symptoms that contradict each other: no rule acts on them until the rider was asked. */
-  readonly inConflict: ReadonlySet<Symptom>;
-  readonly context: SizingContext | undefined;
-  readonly hit: MeasuredHit | undefined;
-}
-
-function viewOf(input: AdviceInput, end: End): EndView {
-  const feedback = input.run[end];
-  const measured = feedback.sag && {
-    sag: feedback.sag,
-    values: input.ridingAtRun,
-    heldAt: input.course,
-    mass: input.mounted.rider.mass,
-  };
-  const model = suspensionModel(input.mounted, end, input.course, measured);
-  const found = symptomsOf(feedback, model);
-  const conflicts = conflictRules.filter(
-    (rule) => rule.ends.includes(end) && rule.all.every((symptom) => found.includes(symptom)),
+/**
+ * By stage, then as in the table; an end that has to be looked at comes last. Only the first is for now: one change at a
+ * time, and none at an end with a worn part before somebody has looked.
+ */
+function inOrder(adjustments: readonly Adjustment[], referrals: readonly Referral[]): readonly Adjustment[] {
+  const referralOf = ({ end }: Adjustment) => referrals.find((referral) => referral.end === end);
+  const ranked = [...adjustments].sort(
+    (a, b) =>
+      Number(referralOf(a) !== undefined) - Number(referralOf(b) !== undefined) ||
+      stages.indexOf(a.stage) - stages.indexOf(b.stage),
   );
-  const used = model && feedback.travelUsed && Math.min(toSi(feedback.travelUsed) / model.stroke, 1);
-  const bottomed = (feedback.bottomOuts ?? 0) > 0 ? 1 : used;
-  return {
-    end,
-    symptoms: found,
-    inConflict: new Set(conflicts.flatMap((rule) => rule.all)),
-    context: model && {
-      model,
-      feedback,
-      valuesAtRun: input.ridingAtRun,
-      valuesNow: input.riding,
-      baselineSag: input.baselineSag[model.place],
-    },
-    hit:
-      model && bottomed !== undefined
-        ? { strokeUsed: strokeAt(model, bottomed), values: input.ridingAtRun }
-        : undefined,
-  };
+  const [first] = ranked;
+  return ranked.map((adjustment) => {
+    const referral = referralOf(adjustment);
+    if (referral) return { ...adjustment, waitsFor: `Not before this was looked at: ${referral.reason}` };
+    if (first === undefined || adjustment === first) return adjustment;
+    return { ...adjustment, waitsFor: `One change at a time: first the ${nameOfPath(first.setting.path)}, then ride.` };
+  });
 }
 
-function questionsOf({ end, symptoms }: EndView): readonly Question[] {
-  return conflictRules
-    .filter((rule) => rule.ends.includes(end) && rule.all.every((symptom) => symptoms.includes(symptom)))
-    .map((rule) => ({ rule: rule.id, end, question: rule.question }));
-}
-
-function applies(rule: FeedbackRule, { end, symptoms, inConflict }: EndView): boolean {
-  return (
-    rule.ends.includes(end) &&
-    rule.when.all.every((symptom) => symptoms.includes(symptom) && !inConflict.has(symptom)) &&
-    !rule.when.none?.some((symptom) => symptoms.includes(symptom))
-  );
-}
-
-function answer(input: AdviceInput, rule: FeedbackRule, view: EndView): Adjustment | Unanswered {
+function answer(input: AdviceInput, views: Views, rule: FeedbackRule, view: EndView): Answer {
+  const { end } = view;
   const symptoms = rule.when.all;
-  const tried = input.earlier.filter((move) => move.rule === rule.id && endOfPath(move.path) === view.end);
-  const attempts = new Set(tried.map((move) => move.path));
-  const why: string[] = [];
-  if (tried.length >= CHANGES_BEFORE_SERVICE) {
-    why.push("Two changes for this have not cured it: stop tuning, and look at service and damage.");
-    return { rule: rule.id, end: view.end, symptoms, why };
+  const refer = (reason: string, action: string): Answer => ({
+    type: "referral",
+    referral: { rule: rule.id, end, symptoms, reason, action },
+  });
+  if (rule.moves.length === 0) return refer(rule.reason, rule.otherwise);
+  const paths = rule.moves.map((move) => pathOf(move, end));
+  const tried = input.earlier.filter((move) => move.rule === rule.id && paths.includes(move.path));
+  if (new Set(tried.map(({ run }) => run)).size >= ANSWERS_BEFORE_SERVICE) {
+    return refer(
+      "Two changes for the same complaint have not cured it.",
+      `Stop tuning: look at service and damage. ${rule.otherwise}`,
+    );
   }
+  const why: string[] = [];
   for (const move of rule.moves) {
-    const path = pathOf(move, view.end);
+    const path = pathOf(move, end);
     const found = mountedAdjuster(input.mounted.parts, path);
     if (!found) continue;
-    if (attempts.has(path)) {
+    if (tried.some((earlier) => earlier.path === path)) {
       why.push(`${sentenceCase(nameOfPath(path))} was changed for this already.`);
       continue;
     }
-    const attempt = attemptMove(input, move, found, view);
-    if ("refused" in attempt) why.push(attempt.refused);
-    else return adjustmentOf(input, rule, view, attempt, why);
+    const attempt = attemptMove(input, move, found, moveView(views, move, end));
+    if (typeof attempt === "string") why.push(attempt);
+    else return { type: "adjustment", adjustment: adjustmentOf(input, views, rule, view, attempt, why) };
   }
   if (why.length === 0) why.push("The bike has no adjuster for this.");
-  return { rule: rule.id, end: view.end, symptoms, why };
+  return { type: "unanswered", unanswered: { rule: rule.id, end, symptoms, why } };
 }
 
 interface Attempt {
+  readonly move: Move;
   readonly found: MountedAdjuster;
   readonly from: TypedQuantity;
   readonly to: TypedQuantity;
-  readonly size: SizedMove;
+  readonly basis: "measured" | "felt step";
+  readonly held: string | undefined;
 }
 
-function attemptMove(
-  input: AdviceInput,
-  move: Move,
-  found: MountedAdjuster,
-  view: EndView,
-): Attempt | { readonly refused: string } {
+/** The move as it can be made, or the sentence that says why it cannot. */
+function attemptMove(input: AdviceInput, move: Move, found: MountedAdjuster, view: EndView): Attempt | string {
   const name = sentenceCase(nameOfPath(found.path));
   const typed = input.onTheBike[found.path];
-  if (!typed) return { refused: `${name}: what is on the bike is not known, or in dispute.` };
-  const from = convert(typed, found.adjuster.unit);
+  if (!typed) return `${name}: what is on the bike is not known, or in dispute.`;
   const size = sizeMove(found, move.direction, move.size, view.context);
-  if (!size) return { refused: `${name}: what is on the bike now is enough by the measurements of that run.` };
+  if (size.type === "enough") return `${name}: what is on the bike now is enough by the measurements of that run.`;
+  if (size.type === "out of reach") return `${name}: its range does not bring the sag to its target.`;
+  const from = convert(typed, found.adjuster.unit);
   const to = settable(found, from.value + size.change);
   const problem = checkValue(input.mounted, found.path, to, input.onTheBike);
-  return problem ? { refused: describeLimitProblem(problem) } : { found, from, to, size };
+  return problem ? describeLimitProblem(problem) : { move, found, from, to, basis: size.basis, held: size.held };
 }
 
 function adjustmentOf(
   input: AdviceInput,
+  views: Views,
   rule: FeedbackRule,
   view: EndView,
-  { found, from, to, size }: Attempt,
+  { move, found, from, to, basis, held }: Attempt,
   why: readonly string[],
 ): Adjustment {
-  const model = found.part.archetype === "tyre" ? undefined : view.context?.model;
+  const moved = moveView(views, move, view.end);
+  const model = found.part.archetype === "tyre" ? undefined : moved.context?.model;
   const ridingAfter = shifted(input.riding, found.path, to.value - from.value);
   const coupled =
-    rule.coupled === "rebound" && model ? coupledRebound(input, view, found.path, ridingAfter) : undefined;
-  const before = model && predict(model, input.riding, view.hit);
-  const after = model && predict(model, ridingAfter, view.hit);
+    rule.coupled === "rebound" && model ? coupledRebound(input, moved, found.path, ridingAfter) : undefined;
+  const before = model && predict(model, input.riding, moved.hit);
+  const after = model && predict(model, ridingAfter, moved.hit);
   return {
     rule: rule.id,
     end: view.end,
@@ -172,7 +144,7 @@ function adjustmentOf(
     symptoms: rule.when.all,
     setting: { path: found.path, from, to },
     coupled: coupled?.setting ? [coupled.setting] : [],
-    sizedBy: size.basis,
+    sizedBy: basis,
     fitted: model?.fitted ?? false,
     ...(before && { before }),
     ...(after && { after }),
@@ -180,7 +152,7 @@ function adjustmentOf(
     notice: rule.notice,
     otherwise: rule.otherwise,
     provenance: rule.provenance,
-    limits: [...why, ...(size.held ? [size.held] : []), ...(coupled?.refused ? [coupled.refused] : [])],
+    limits: [...why, ...(held === undefined ? [] : [held]), ...(coupled?.refused ? [coupled.refused] : [])],
   };
 }
 
@@ -203,12 +175,17 @@ function coupledRebound(
   return problem ? { refused: describeLimitProblem(problem) } : { setting: { path, from, to } };
 }
 
-function pathOf(move: Move, end: End): AdjusterPath {
-  return adjusterPath(move.at === "tyre" ? tyreOf(end) : suspensionOf(end), move.adjuster);
+function endOfMove(move: Move, end: End): End {
+  return move.end === "other" ? (end === "front" ? "rear" : "front") : end;
 }
 
-function endOfPath(path: AdjusterPath): End {
-  return path.startsWith("fork.") || path.startsWith("front-tyre.") ? "front" : "rear";
+function moveView(views: Views, move: Move, end: End): EndView {
+  return views[endOfMove(move, end)];
+}
+
+function pathOf(move: Move, end: End): AdjusterPath {
+  const at = endOfMove(move, end);
+  return adjusterPath(move.at === "tyre" ? tyreOf(at) : suspensionOf(at), move.adjuster);
 }
 
 /** A change of a reading at the bench is, to a few parts in a hundred, the same change at the temperature of the ride. */

@@ -9,12 +9,13 @@
  * course sets "between the two".
  */
 import { convert, type TypedQuantity, toSi } from "#core/quantity/unit.ts";
-import type { Baseline } from "#core/team/baseline.ts";
+import type { AdjusterPath } from "#core/team/adjuster.ts";
+import type { Baseline, SetupValues } from "#core/team/baseline.ts";
 import { type CourseType, courseTypes } from "#core/team/course-type.ts";
 import { describeQuantity } from "#core/team/quantity-schema.ts";
-import type { MountedAdjuster } from "#core/team/roster.ts";
+import { type MountedAdjuster, mountedAdjusters, type RiderBike } from "#core/team/roster.ts";
 import type { CourseMix } from "#core/weekend/course.ts";
-import { decimalsOf } from "./limits.ts";
+import { decimalsOf, settable } from "./limits.ts";
 import type { Reason } from "./reason.ts";
 
 export type Baselines = Readonly<Partial<Record<CourseType, Baseline>>>;
@@ -87,6 +88,16 @@ export function blendValue(
       provenance: "blend of own baselines",
     },
   };
+}
+
+/** The blended values of every adjuster, rounded to its step; an adjuster that no baseline holds is absent. */
+export function blendedValues(basis: BlendBasis, parts: RiderBike["parts"]): SetupValues {
+  const values: Partial<Record<AdjusterPath, TypedQuantity>> = {};
+  for (const found of mountedAdjusters(parts)) {
+    const blend = blendValue(basis, found);
+    if (blend) values[found.path] = settable(found, blend.value);
+  }
+  return values;
 }
 
 /** Where the blended pressures hold: the altitude of each baseline by its share. Temperature needs no blending: a pressure is a reading while riding. */

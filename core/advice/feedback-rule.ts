@@ -14,20 +14,26 @@ export type Direction = (typeof directions)[number];
  * - "sag to target": the value that brings the measured sag to its target.
  * - "hit within travel": the value with which the hit that used all travel stays just within it.
  * - "hit uses travel": the value with which the hit that was measured uses the travel it should.
+ * - "balance as before": the value that brings the front-to-rear ratio of natural frequencies back to the baseline's.
  * - "felt": the smallest change that can be felt.
  */
-export const sizings = ["sag to target", "hit within travel", "hit uses travel", "felt"] as const;
+export const sizings = ["sag to target", "hit within travel", "hit uses travel", "balance as before", "felt"] as const;
 export type Sizing = (typeof sizings)[number];
 
 export interface Move {
   readonly at: "suspension" | "tyre";
+  /** The end that the symptoms are of, or the other one. */
+  readonly end?: "other";
   readonly adjuster: AdjusterKind;
   readonly direction: Direction;
   readonly size: Sizing;
 }
 
-/** Sag comes before everything later in the stroke; feel of the damper after the spring; grip last. */
-export const stages = ["sag", "travel", "spring feel", "damping", "grip"] as const;
+/**
+ * The trade's order: what wears or breaks the bike before anything else; sag before everything later in the stroke; the
+ * damper after the spring; grip when the stroke is right; the balance of the two ends last.
+ */
+export const stages = ["damage", "sag", "travel", "spring feel", "damping", "grip", "balance"] as const;
 export type Stage = (typeof stages)[number];
 
 export interface FeedbackRule {
@@ -41,7 +47,10 @@ export interface FeedbackRule {
     /** And none of these. */
     readonly none?: readonly Symptom[];
   };
-  /** In order of preference: the next one counts when the bike lacks the first, or it was tried for this and did not help. */
+  /**
+   * In order of preference: the next one counts when the bike lacks the first, a limit stops it, or it was tried for
+   * this and did not help. Without moves there is nothing to tune: `otherwise` says what to do instead.
+   */
   readonly moves: readonly Move[];
   /** Rebound follows the spring by the damping ratio. */
   readonly coupled?: "rebound";

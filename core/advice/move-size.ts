@@ -10,6 +10,7 @@ import { toSi } from "#core/quantity/unit.ts";
 import type { SetupValues } from "#core/team/baseline.ts";
 import type { MountedAdjuster } from "#core/team/roster.ts";
 import type { EndFeedback } from "#core/weekend/run.ts";
+import { valueForBalance } from "./balance.ts";
 import type { Direction, Sizing } from "./feedback-rule.ts";
 import { strokeAt, valueForEnergy, valueForSag } from "./sizing.ts";
 import type { SuspensionModel } from "./suspension-model.ts";
@@ -19,24 +20,32 @@ import { SAG_RANGE } from "./symptom.ts";
 const WITHIN_TRAVEL = 0.97;
 const USES_TRAVEL = 0.95;
 
-export interface SizedMove {
-  /** Signed change in the adjuster's unit, on its step. */
-  readonly change: number;
-  /** "measured": from sag or travel by the physics. "felt step": nothing to go by but what can be felt. */
-  readonly basis: "measured" | "felt step";
-  /** Set when the physics asked for more than one large step. */
-  readonly held?: string;
-}
+export type MoveSize =
+  | {
+      readonly type: "sized";
+      /** Signed change in the adjuster's unit, on its step. */
+      readonly change: number;
+      /** "measured": from sag, travel or balance by the physics. "felt step": nothing to go by but what can be felt. */
+      readonly basis: "measured" | "felt step";
+      /** Set when the physics asked for more than one large step; one sentence. */
+      readonly held?: string;
+    }
+  /** What is on the bike now is past the target already: it was changed since the run. */
+  | { readonly type: "enough" }
+  /** No value of this adjuster brings the sag to its target. */
+  | { readonly type: "out of reach" };
 
 /** What the sizing goes by at one end. */
 export interface SizingContext {
   readonly model: SuspensionModel;
   readonly feedback: EndFeedback;
-  /** Riding values at the run that was logged, and now. */
+  /** Riding values at the run that was logged, and now, in the adjusters' units. */
   readonly valuesAtRun: SetupValues;
   readonly valuesNow: SetupValues;
   /** The sag (m) that the rider's baseline has, if it was measured. */
   readonly baselineSag: number | undefined;
+  /** How much firmer (above 0) this end has become against the other, relative to the baseline. */
+  readonly balanceShift: number | undefined;
 }
 
 /** +1 when a move's direction raises the adjuster's number, −1 when it lowers it. Clicks count from closed. */
@@ -44,56 +53,77 @@ export function signOf(direction: Direction): 1 | -1 {
   return direction === "raise" || direction === "open" ? 1 : -1;
 }
 
-/**
- * The size of a move, or undefined when the physics says that what is on the bike now is past the target already (the
- * setting was changed since the run).
- */
+/** The size of a move at the end that `context` knows of. */
 export function sizeMove(
   found: MountedAdjuster,
   direction: Direction,
   sizing: Sizing,
   context: SizingContext | undefined,
-): SizedMove | undefined {
-  const { adjuster } = found;
+): MoveSize {
+  const { felt, large, step, unit } = found.adjuster;
   const sign = signOf(direction);
-  const wanted = context && wantedValue(found, sizing, context);
   const current = context?.valuesNow[found.path]?.value;
-  if (wanted === undefined || current === undefined) return { change: sign * adjuster.felt, basis: "felt step" };
-  const exact = wanted - current;
-  if (exact * sign <= 0) return undefined;
-  const rounded = roundToStep(Math.abs(exact), adjuster.step);
-  if (rounded > adjuster.large) {
-    const asked = Number(rounded.toFixed(decimalsOfStep(adjuster.step)));
-    return {
-      change: sign * adjuster.large,
-      basis: "measured",
-      held: `The measurements ask for ${asked} ${adjuster.unit}; no more than ${adjuster.large} ${adjuster.unit} at a time, then ride again.`,
-    };
+  const wanted = context && current !== undefined ? wantedValue(found, sizing, context, current) : "unmeasured";
+  if (wanted === "unmeasured" || current === undefined) {
+    return { type: "sized", change: sign * felt, basis: "felt step" };
   }
-  return { change: sign * Math.max(rounded, adjuster.felt), basis: "measured" };
+  if (wanted === "out of reach") {
+    if (sizing === "sag to target") return { type: "out of reach" };
+    const held = `The measurements ask for more than this adjuster gives; ${large} ${unit} at a time, then ride again.`;
+    return { type: "sized", change: sign * large, basis: "measured", held };
+  }
+  const exact = wanted - current;
+  if (exact * sign <= 0) return { type: "enough" };
+  const rounded = roundToStep(Math.abs(exact), step);
+  if (rounded > large) {
+    const asked = Number(rounded.toFixed(decimalsOfStep(step)));
+    const held = `The measurements ask for ${asked} ${unit}; no more than ${large} ${unit} at a time, then ride again.`;
+    return { type: "sized", change: sign * large, basis: "measured", held };
+  }
+  return { type: "sized", change: sign * Math.max(rounded, felt), basis: "measured" };
 }
 
-/** The value that meets the sizing's target, in the adjuster's unit; undefined when nothing was measured or nothing reaches it. */
-function wantedValue(found: MountedAdjuster, sizing: Sizing, context: SizingContext): number | undefined {
+/** The value that meets the sizing's target, in the adjuster's unit. */
+function wantedValue(
+  found: MountedAdjuster,
+  sizing: Sizing,
+  context: SizingContext,
+  current: number,
+): number | "unmeasured" | "out of reach" {
   const { model, feedback, valuesAtRun, valuesNow } = context;
   const search = { model, found, values: valuesNow };
   switch (sizing) {
     case "felt":
-      return undefined;
+      return "unmeasured";
     case "sag to target":
-      return feedback.sag && valueForSag(search, metres(targetSag(context)), model.load);
+      if (!feedback.sag) return "unmeasured";
+      return valueForSag(search, metres(targetSag(context)), model.load) ?? "out of reach";
     case "hit within travel":
-      return energyAt(model, valuesAtRun, model.stroke, (energy) =>
+      return valueForHit(model, valuesAtRun, model.stroke, (energy) =>
         valueForEnergy(search, strokeAt(model, WITHIN_TRAVEL), energy),
       );
-    case "hit uses travel":
-      return (
-        feedback.travelUsed &&
-        energyAt(model, valuesAtRun, Math.min(toSi(feedback.travelUsed), model.stroke), (energy) =>
-          valueForEnergy(search, strokeAt(model, USES_TRAVEL), energy),
-        )
+    case "hit uses travel": {
+      if (!feedback.travelUsed) return "unmeasured";
+      const used = Math.min(toSi(feedback.travelUsed), model.stroke);
+      return valueForHit(model, valuesAtRun, used, (energy) =>
+        valueForEnergy(search, strokeAt(model, USES_TRAVEL), energy),
       );
+    }
+    case "balance as before":
+      if (context.balanceShift === undefined) return "unmeasured";
+      return valueForBalance(model, found, valuesNow, current, context.balanceShift) ?? "out of reach";
   }
+}
+
+/** The value that takes up the hit which took the spring with `values` to `stroke` (m). */
+function valueForHit(
+  model: SuspensionModel,
+  values: SetupValues,
+  stroke: number,
+  solve: (energy: number) => number | undefined,
+): number | "unmeasured" | "out of reach" {
+  const before = model.springWith(values, DEFAULT_RIDING_EXPONENT);
+  return before ? (solve(before.energy(metres(stroke))) ?? "out of reach") : "unmeasured";
 }
 
 /** The baseline's own sag where it lies in the range, else the middle of the range, m. */
@@ -103,14 +133,4 @@ function targetSag({ model, baselineSag }: SizingContext): number {
     return baselineSag;
   }
   return ((low + high) / 2) * model.stroke;
-}
-
-function energyAt(
-  model: SuspensionModel,
-  values: SetupValues,
-  stroke: number,
-  use: (energy: number) => number | undefined,
-): number | undefined {
-  const spring = model.springWith(values, DEFAULT_RIDING_EXPONENT);
-  return spring && use(spring.energy(metres(stroke)));
 }

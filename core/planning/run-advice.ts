@@ -1,7 +1,7 @@
 /** Advice on a run of a rider, put together from the records. */
 import type { Advice, EarlierMove } from "#core/advice/adjustment.ts";
 import { adviseOnRun } from "#core/advice/adjustments.ts";
-import { blendBasis } from "#core/advice/baseline-blend.ts";
+import { type BlendBasis, blendBasis, blendedValues } from "#core/advice/baseline-blend.ts";
 import { ridingValues } from "#core/advice/riding-values.ts";
 import { type Ledger, settledValue } from "#core/ledger/ledger.ts";
 import { splitSubject } from "#core/ledger/record.ts";
@@ -11,7 +11,7 @@ import { baselinesOf, type RiderBike, riderBike } from "#core/team/roster.ts";
 import type { Surroundings } from "#core/team/surroundings.ts";
 import { changelog } from "#core/weekend/changelog.ts";
 import { parseSettingKey, settingsOnBike } from "#core/weekend/on-the-bike.ts";
-import { type Programme, programme } from "#core/weekend/programme.ts";
+import { programme } from "#core/weekend/programme.ts";
 import { settingKind } from "#core/weekend/record-kinds.ts";
 import type { LoggedRun } from "#core/weekend/runs.ts";
 import type { Setting } from "#core/weekend/setting.ts";
@@ -48,6 +48,7 @@ export function adviceOnRun(ledger: Ledger, logged: LoggedRun): RunAdviceResult 
       return setting ? [[path, setting]] : [];
     }),
   );
+  const basis = blendBasis(baselinesOf(ledger, riderId), mounted.bikeId, plan.course.mix);
   const advice = adviseOnRun({
     mounted,
     run,
@@ -55,7 +56,8 @@ export function adviceOnRun(ledger: Ledger, logged: LoggedRun): RunAdviceResult 
     onTheBike: benchReadings(mounted, current, bench),
     riding: ridingValues(mounted, now, ride),
     ridingAtRun: ridingValues(mounted, settingsAtRun(ledger, logged, now), ride),
-    baselineSag: baselineSag(ledger, mounted, plan),
+    baseline: blendedValues(basis, mounted.parts),
+    baselineSag: baselineSag(basis),
     earlier: earlierMoves(ledger, logged),
   });
   return { ok: true, advice, mounted };
@@ -79,10 +81,8 @@ function settingsAtRun(
 }
 
 /** The sag of the baseline that has the largest share in this weekend's blend, where it was measured. */
-function baselineSag(ledger: Ledger, mounted: RiderBike, plan: Programme): Readonly<Record<string, number>> {
-  if (!plan.course) return {};
-  const { shares } = blendBasis(baselinesOf(ledger, mounted.riderId), mounted.bikeId, plan.course.mix);
-  const sags: Record<string, number> = {};
+function baselineSag({ shares }: BlendBasis): Readonly<Partial<Record<"fork" | "shock", number>>> {
+  const sags: Partial<Record<"fork" | "shock", number>> = {};
   for (const { baseline } of [...shares].sort((a, b) => a.share - b.share)) {
     for (const place of ["fork", "shock"] as const) {
       const sag = baseline.sag?.[place];
@@ -97,6 +97,6 @@ function earlierMoves(ledger: Ledger, { run, riderId }: LoggedRun): readonly Ear
   return [...changelog(ledger, { riderId, weekend: run.weekend })]
     .reverse()
     .flatMap(({ cause, path, bikeId }) =>
-      cause?.type === "advice" && bikeId === run.bike ? { rule: cause.rule, path } : [],
+      cause?.type === "advice" && bikeId === run.bike ? { rule: cause.rule, path, run: cause.run } : [],
     );
 }

@@ -17,6 +17,38 @@ export const feelings = {
 } as const;
 export type FeelingOf = keyof typeof feelings;
 
+/** What else a rider may have noticed at an end; any number of them. Our own words, the last three are about wear and damage. */
+export const noticeable = {
+  front: [
+    "dives under braking",
+    "harsher hit by hit",
+    "kicks back off lips",
+    "bounces off stones",
+    "pushes wide",
+    "hands go numb",
+    "tyre squirms",
+    "rim strikes",
+    "knocks",
+    "oil on the shaft",
+    "loses air",
+  ],
+  rear: [
+    "sinks in berms",
+    "harsher hit by hit",
+    "kicks back off lips",
+    "bounces off stones",
+    "skips under braking",
+    "steps out",
+    "hangs back",
+    "tyre squirms",
+    "rim strikes",
+    "knocks",
+    "oil on the shaft",
+    "loses air",
+  ],
+} as const;
+export type Noticed = (typeof noticeable)["front" | "rear"][number];
+
 const travel = quantitySchema("length", { minimum: { value: 0, unit: "mm" }, maximum: { value: 300, unit: "mm" } });
 
 /** `sag` and `travelUsed` are measured on the part: along the fork, or along the shock's shaft. */
@@ -29,6 +61,7 @@ export const endFeedbackSchema = z.object({
   end: z.optional(z.enum(feelings.end)),
   returnSpeed: z.optional(z.enum(feelings.returnSpeed)),
   grip: z.optional(z.enum(feelings.grip)),
+  noticed: z.optional(z.array(z.enum([...new Set([...noticeable.front, ...noticeable.rear])])).check(z.maxLength(16))),
 });
 export type EndFeedback = z.infer<typeof endFeedbackSchema>;
 

@@ -6,11 +6,11 @@ export const sagRules: readonly FeedbackRule[] = [
     id: "sag-above-target",
     stage: "sag",
     ends: ["front", "rear"],
-    when: { all: ["sag above target"] },
+    when: { all: ["sag above target"], none: ["loses air"] },
     moves: [
       { at: "suspension", adjuster: "main-pressure", direction: "raise", size: "sag to target" },
-      { at: "suspension", adjuster: "spring-rate", direction: "raise", size: "sag to target" },
       { at: "suspension", adjuster: "preload", direction: "raise", size: "sag to target" },
+      { at: "suspension", adjuster: "spring-rate", direction: "raise", size: "sag to target" },
     ],
     coupled: "rebound",
     reason: "It rests too deep in its travel: correct the sag before anything later in the stroke.",

@@ -5,10 +5,26 @@ const sagIsWrong = ["sag above target", "sag below target"] as const;
 
 export const travelRules: readonly FeedbackRule[] = [
   {
+    id: "soft-all-along",
+    stage: "travel",
+    ends: ["front", "rear"],
+    when: { all: ["all travel used too easily", "middle dives"], none: sagIsWrong },
+    moves: [
+      { at: "suspension", adjuster: "main-pressure", direction: "raise", size: "hit within travel" },
+      { at: "suspension", adjuster: "spring-rate", direction: "raise", size: "hit within travel" },
+      { at: "suspension", adjuster: "low-speed-compression", direction: "close", size: "felt" },
+    ],
+    coupled: "rebound",
+    reason: "It dives in the middle and uses all its travel: soft all along, so the main spring and not its end.",
+    notice: "It stands higher in turns and on brakes, and keeps travel for the big hits.",
+    otherwise: "Then the secondary pressure, or a spacer.",
+    provenance: "common practice",
+  },
+  {
     id: "full-travel-too-easily",
     stage: "travel",
     ends: ["front", "rear"],
-    when: { all: ["all travel used too easily"], none: sagIsWrong },
+    when: { all: ["all travel used too easily"], none: [...sagIsWrong, "middle dives"] },
     moves: [
       { at: "suspension", adjuster: "secondary-pressure", direction: "raise", size: "hit within travel" },
       { at: "suspension", adjuster: "volume-spacers", direction: "raise", size: "hit within travel" },
@@ -26,7 +42,7 @@ export const travelRules: readonly FeedbackRule[] = [
     id: "end-hits-hard",
     stage: "travel",
     ends: ["front", "rear"],
-    when: { all: ["end hits hard"], none: [...sagIsWrong, "all travel used too easily"] },
+    when: { all: ["end hits hard"], none: [...sagIsWrong, "all travel used too easily", "start harsh"] },
     moves: [
       { at: "suspension", adjuster: "secondary-pressure", direction: "raise", size: "hit within travel" },
       { at: "suspension", adjuster: "volume-spacers", direction: "raise", size: "hit within travel" },
@@ -40,10 +56,41 @@ export const travelRules: readonly FeedbackRule[] = [
     provenance: "common practice",
   },
   {
+    id: "firm-start-soft-end",
+    stage: "travel",
+    ends: ["front", "rear"],
+    when: { all: ["start harsh", "end hits hard"], none: sagIsWrong },
+    moves: [
+      { at: "suspension", adjuster: "secondary-pressure", direction: "raise", size: "hit within travel" },
+      { at: "suspension", adjuster: "volume-spacers", direction: "raise", size: "hit within travel" },
+      { at: "suspension", adjuster: "high-speed-compression", direction: "close", size: "felt" },
+    ],
+    reason: "Harsh at the start and hard at the end: the spring has to become softer first and firmer last.",
+    notice: "The end comes on more gently; the start is eased by the change after this one.",
+    otherwise: "When the end is held, lower the main pressure by a step for the start.",
+    provenance: "common practice",
+  },
+  {
+    id: "firm-all-along",
+    stage: "travel",
+    ends: ["front", "rear"],
+    when: { all: ["end never reached", "middle harsh"], none: [...sagIsWrong, "returns too slowly"] },
+    moves: [
+      { at: "suspension", adjuster: "main-pressure", direction: "lower", size: "hit uses travel" },
+      { at: "suspension", adjuster: "high-speed-compression", direction: "open", size: "felt" },
+      { at: "suspension", adjuster: "spring-rate", direction: "lower", size: "hit uses travel" },
+    ],
+    coupled: "rebound",
+    reason: "Harsh in the middle and never at the end: firm all along, so the main spring first.",
+    notice: "Square hits are rounder and the ring travels further.",
+    otherwise: "Then less secondary pressure or a spacer less.",
+    provenance: "common practice",
+  },
+  {
     id: "travel-never-used",
     stage: "travel",
     ends: ["front", "rear"],
-    when: { all: ["travel left over", "end never reached"], none: sagIsWrong },
+    when: { all: ["travel left over", "end never reached"], none: [...sagIsWrong, "middle harsh", "start too soft"] },
     moves: [
       { at: "suspension", adjuster: "secondary-pressure", direction: "lower", size: "hit uses travel" },
       { at: "suspension", adjuster: "volume-spacers", direction: "lower", size: "hit uses travel" },
@@ -57,10 +104,27 @@ export const travelRules: readonly FeedbackRule[] = [
     provenance: "common practice",
   },
   {
+    id: "soft-start-firm-end",
+    stage: "travel",
+    ends: ["front", "rear"],
+    when: { all: ["start too soft", "end never reached"], none: sagIsWrong },
+    moves: [
+      { at: "suspension", adjuster: "secondary-pressure", direction: "lower", size: "hit uses travel" },
+      { at: "suspension", adjuster: "volume-spacers", direction: "lower", size: "hit uses travel" },
+    ],
+    reason: "Soft at the start and never at the end: the spring rises too much on its way.",
+    notice: "The travel is used more evenly.",
+    otherwise: "When the end is reached, raise the main pressure by a step for the start.",
+    provenance: "common practice",
+  },
+  {
     id: "end-never-reached",
     stage: "travel",
     ends: ["front", "rear"],
-    when: { all: ["end never reached"], none: [...sagIsWrong, "travel left over"] },
+    when: {
+      all: ["end never reached"],
+      none: [...sagIsWrong, "travel left over", "middle harsh", "start too soft"],
+    },
     moves: [
       { at: "suspension", adjuster: "secondary-pressure", direction: "lower", size: "felt" },
       { at: "suspension", adjuster: "volume-spacers", direction: "lower", size: "felt" },

@@ -15,6 +15,7 @@ function input(front: EndFeedback, changes: Partial<AdviceInput> = {}, rear: End
     onTheBike: values,
     riding: values,
     ridingAtRun: values,
+    baseline: setupValues,
     baselineSag: {},
     earlier: [],
     ...changes,
@@ -69,7 +70,7 @@ describe("the end of the stroke", () => {
   });
 
   test("still so after that: the main pressure", () => {
-    const earlier = [{ rule: "full-travel-too-easily", path: "fork.secondary-pressure" as const }];
+    const earlier = [{ rule: "full-travel-too-easily", path: "fork.secondary-pressure" as const, run: "run-1" }];
     const [first] = adviseOnRun(input(bottoms, { earlier })).adjustments;
     expect(first?.setting.path).toBe("fork.main-pressure");
     expect(first?.limits).toContain("Fork secondary pressure was changed for this already.");
@@ -77,12 +78,12 @@ describe("the end of the stroke", () => {
 
   test("after two changes that did not cure it, tuning stops and service is named", () => {
     const earlier = [
-      { rule: "full-travel-too-easily", path: "fork.secondary-pressure" as const },
-      { rule: "full-travel-too-easily", path: "fork.main-pressure" as const },
+      { rule: "full-travel-too-easily", path: "fork.secondary-pressure" as const, run: "run-1" },
+      { rule: "full-travel-too-easily", path: "fork.main-pressure" as const, run: "run-2" },
     ];
     const advice = adviseOnRun(input(bottoms, { earlier }));
     expect(advice.adjustments).toEqual([]);
-    expect(advice.unanswered[0]?.why.join(" ")).toContain("service");
+    expect(advice.referrals[0]?.action).toContain("Stop tuning: look at service and damage.");
   });
 
   test("with one chamber a spacer is added", () => {
@@ -142,7 +143,7 @@ describe("what follows and what waits", () => {
   });
 
   test("what was not said is no symptom", () => {
-    expect(adviseOnRun(input({}))).toEqual({ adjustments: [], unanswered: [], questions: [] });
+    expect(adviseOnRun(input({}))).toEqual({ referrals: [], adjustments: [], unanswered: [], questions: [] });
   });
 
   test("symptoms that exclude each other give a question and no adjustment for that", () => {
