@@ -37,5 +37,6 @@ function linesOf(feedback: EndFeedback): readonly ReportLine[] {
     const feeling = feedback[of];
     if (feeling !== undefined) lines.push({ name: names[of], text: feeling });
   }
+  if (feedback.noticed?.length) lines.push({ name: names.noticed, text: feedback.noticed.join(", ") });
   return lines;
 }

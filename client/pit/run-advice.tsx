@@ -1,6 +1,7 @@
 import { A } from "@solidjs/router";
 import { createMemo, For, Show } from "solid-js";
 import { pit } from "#client/text/english/pit.ts";
+import { Problem } from "#client/widgets/problem.tsx";
 import type { Advice } from "#core/advice/adjustment.ts";
 import { adviceOnRun, describeSheetProblem } from "#core/planning/run-advice.ts";
 import type { LoggedRun } from "#core/weekend/runs.ts";
@@ -41,6 +42,20 @@ function AdviceView(props: { bench: RiderBench; logged: LoggedRun; advice: Advic
   const others = () => props.advice.adjustments.slice(1);
   return (
     <div class="stack">
+      <Show when={props.advice.referrals.length > 0}>
+        <div class="card alarm">
+          <h4>{pit.advice.referrals}</h4>
+          <ul>
+            <For each={props.advice.referrals}>
+              {(referral) => (
+                <li>
+                  <strong>{causeLine(referral)}.</strong> {referral.reason} {referral.action}
+                </li>
+              )}
+            </For>
+          </ul>
+        </div>
+      </Show>
       <Show when={props.advice.questions.length > 0}>
         <div class="card pit-questions">
           <h4>{pit.advice.questions}</h4>
@@ -58,7 +73,9 @@ function AdviceView(props: { bench: RiderBench; logged: LoggedRun; advice: Advic
       <Show
         when={props.advice.adjustments[0]}
         fallback={
-          <Show when={props.advice.questions.length + props.advice.unanswered.length === 0}>
+          <Show
+            when={props.advice.questions.length + props.advice.unanswered.length + props.advice.referrals.length === 0}
+          >
             <p>{pit.advice.none}</p>
           </Show>
         }
@@ -66,6 +83,7 @@ function AdviceView(props: { bench: RiderBench; logged: LoggedRun; advice: Advic
         {(first) => (
           <div class="stack pit-first">
             <h4>{pit.advice.first}</h4>
+            <Problem sentence={first().waitsFor} />
             <AdjustmentView bench={props.bench} logged={props.logged} adjustment={first()} />
           </div>
         )}

@@ -20,6 +20,7 @@ export function describeRun(run: Run): readonly string[] {
 function describeEnd(end: End, feedback: EndFeedback): readonly string[] {
   const words = [
     ...feltWords(feedback),
+    ...(feedback.noticed ?? []).map((word) => trackside.noticed[word]),
     ...(feedback.bottomOuts === undefined
       ? []
       : [feedback.bottomOuts === 0 ? said.neverBottomed : said.bottomOuts(feedback.bottomOuts)]),

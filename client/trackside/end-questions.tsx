@@ -1,10 +1,11 @@
 import { For, Show } from "solid-js";
 import { trackside } from "#client/text/english/trackside.ts";
 import { Choice } from "#client/widgets/choice.tsx";
+import { SeveralChoice } from "#client/widgets/several-choice.tsx";
 import { Stepper } from "#client/widgets/stepper.tsx";
 import type { End } from "#core/team/place.ts";
 import type { RiderBike } from "#core/team/roster.ts";
-import { feelings } from "#core/weekend/run.ts";
+import { feelings, type Noticed } from "#core/weekend/run.ts";
 import type { RunLog } from "./create-run-log.ts";
 import { questionsOfEnd } from "./questions-of-end.ts";
 import { restGood, withFeedback } from "./run-draft.ts";
@@ -39,6 +40,16 @@ export function EndQuestions(props: { end: End; mounted: RiderBike; log: RunLog 
       >
         {trackside.run.restGood(name())}
       </button>
+      <details open={(draft().noticed ?? []).length > 0}>
+        <summary>{trackside.run.noticed(name())}</summary>
+        <SeveralChoice<Noticed>
+          legend={trackside.run.noticedHint}
+          options={questions().noticed}
+          labelOf={(word) => trackside.noticed[word]}
+          values={draft().noticed ?? []}
+          onChange={(noticed) => say({ noticed: noticed.length > 0 ? [...noticed] : undefined })}
+        />
+      </details>
       <Show when={questions().measured}>
         {(measured) => (
           <>

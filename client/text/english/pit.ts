@@ -189,6 +189,7 @@ export const pit = {
     end: "End",
     returnSpeed: "Return",
     grip: "Grip",
+    noticed: "Noticed",
     note: "Note",
     undecided: "To answer",
     adjusted: "Answered: adjusted",
@@ -201,6 +202,7 @@ export const pit = {
     show: "What the rider said",
   },
   advice: {
+    referrals: "Not a matter of settings: look at this first",
     questions: "Ask the rider first",
     first: "First adjustment",
     others: (count: number) => (count === 1 ? "1 more adjustment" : `${count} more adjustments`),

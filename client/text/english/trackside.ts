@@ -1,7 +1,7 @@
 /** English texts of the rider's workplace. */
 import type { AnswerOutcome } from "#core/planning/run-answer.ts";
 import type { End } from "#core/team/place.ts";
-import type { FeelingOf, feelings, Run } from "#core/weekend/run.ts";
+import type { FeelingOf, feelings, Noticed, Run } from "#core/weekend/run.ts";
 
 type WordsOf<Of extends FeelingOf> = Record<(typeof feelings)[Of][number], string>;
 
@@ -32,6 +32,8 @@ export const trackside = {
     title: "How was the run?",
     hint: "Leave out what you did not notice. Tap a choice again to take it back.",
     restGood: (end: string) => `${end}: the rest was good`,
+    noticed: (end: string) => `${end}: something else?`,
+    noticedHint: "Tap all that you noticed",
     bottomOuts: "Bottom-outs",
     bottomOutsUnit: "times",
     measured: (end: string) => `Measured, ${end.toLowerCase()}`,
@@ -65,6 +67,23 @@ export const trackside = {
     } satisfies WordsOf<"returnSpeed">,
     grip: { slides: "slides", good: "holds" } satisfies WordsOf<"grip">,
   },
+  noticed: {
+    "dives under braking": "dives under braking",
+    "harsher hit by hit": "gets harsher hit by hit",
+    "kicks back off lips": "kicks back off lips",
+    "bounces off stones": "bounces off stones",
+    "pushes wide": "pushes wide in turns",
+    "hands go numb": "hands go numb",
+    "sinks in berms": "sinks in berms",
+    "skips under braking": "skips under braking",
+    "steps out": "steps out in turns",
+    "hangs back": "hangs in holes",
+    "tyre squirms": "tyre squirms",
+    "rim strikes": "rim strikes stones",
+    knocks: "knocks",
+    "oil on the shaft": "oil on the shaft",
+    "loses air": "loses air",
+  } satisfies Record<Noticed, string>,
   said: {
     allGood: "everything good",
     restGood: "the rest good",

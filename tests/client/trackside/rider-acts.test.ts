@@ -136,7 +136,11 @@ describe("the bike as the rider sees it", () => {
 describe("what is asked of an end", () => {
   it("is only the grip where there is no suspension", () => {
     const { shock: _none, ...parts } = mounted.parts;
-    expect(questionsOfEnd({ ...mounted, parts }, "rear")).toEqual({ feelings: ["grip"], measured: undefined });
+    expect(questionsOfEnd({ ...mounted, parts }, "rear")).toEqual({
+      feelings: ["grip"],
+      noticed: ["steps out", "tyre squirms", "rim strikes", "knocks"],
+      measured: undefined,
+    });
     expect(questionsOfEnd(mounted, "rear").measured).toEqual({ stroke: 70, usualSag: 21 });
   });
 });
