@@ -1,4 +1,6 @@
 /** Acts at the bench that take values from the sheet, as entries to write. */
+
+import { DEFAULT_PUMP } from "#core/advice/bench-operations.ts";
 import { benchReading } from "#core/advice/bench-reading.ts";
 import { type BenchStep, benchSequence } from "#core/advice/bench-sequence.ts";
 import { settable } from "#core/advice/limits.ts";
@@ -45,7 +47,10 @@ export function goBackPlan(sheet: SetupSheet, onTheBike: SetupValues, to: GoBack
     if (row.state === "disputed") leftOut.push(row.path);
     else target[row.path] = value;
   }
-  return { ...benchSequence(sheet.mounted, onTheBike, target), leftOut };
+  return {
+    ...benchSequence(sheet.mounted, onTheBike, target, { bench: sheet.setup.bench, pump: DEFAULT_PUMP }),
+    leftOut,
+  };
 }
 
 /** The entries of a way back, in the order of its steps; refused as a whole when part of it is blocked. */

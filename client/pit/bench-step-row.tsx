@@ -2,6 +2,7 @@ import { For } from "solid-js";
 import { pit } from "#client/text/english/pit.ts";
 import type { BenchStep } from "#core/advice/bench-sequence.ts";
 import { adjusterName, valueText } from "./names.ts";
+import { operationText } from "./operation-text.ts";
 
 /** One step at the bench: what, from where to where, what to mind, and the tick. */
 export function BenchStepRow(props: { step: BenchStep; number: number; onTick: () => void }) {
@@ -22,6 +23,12 @@ export function BenchStepRow(props: { step: BenchStep; number: number; onTick: (
       >
         {pit.bench.tick}
       </button>
+      <details class="pit-step-how">
+        <summary>{pit.bench.how(props.step.operations.length)}</summary>
+        <ol>
+          <For each={props.step.operations}>{(operation) => <li>{operationText(operation)}</li>}</For>
+        </ol>
+      </details>
       <ul class="plain small pit-step-cautions">
         <For each={props.step.cautions}>{(caution) => <li>{pit.bench.stepCautions[caution]}</li>}</For>
       </ul>

@@ -12,6 +12,7 @@ import { type AdjusterPath, isDamperAdjuster } from "#core/team/adjuster.ts";
 import type { SetupValues } from "#core/team/baseline.ts";
 import { type Place, places } from "#core/team/place.ts";
 import { type MountedAdjuster, mountedAdjusters, type RiderBike } from "#core/team/roster.ts";
+import { type BenchOperation, type BenchWork, benchOperations } from "./bench-operations.ts";
 import { checkValue, describeLimitProblem } from "./limits.ts";
 
 export interface BenchStep {
@@ -21,6 +22,8 @@ export interface BenchStep {
   readonly to: TypedQuantity;
   /** What to mind at this step, as closed list; the screen has the words. */
   readonly cautions: readonly BenchCaution[];
+  /** What the hands do, in order, with the readings to expect. */
+  readonly operations: readonly BenchOperation[];
 }
 
 export const benchCautions = [
@@ -42,14 +45,19 @@ export interface BenchSequence {
  * The steps from what is on the bike to `target`, readings at the bench. Adjusters that are there already are left out;
  * so is whatever the target does not name.
  */
-export function benchSequence(mounted: RiderBike, onTheBike: SetupValues, target: SetupValues): BenchSequence {
+export function benchSequence(
+  mounted: RiderBike,
+  onTheBike: SetupValues,
+  target: SetupValues,
+  work: BenchWork,
+): BenchSequence {
   const steps: BenchStep[] = [];
   const blocked: string[] = [];
   for (const place of places) {
     const open = mountedAdjusters(mounted.parts).filter(
       (found) => found.place === place && differs(found, onTheBike[found.path], target[found.path]),
     );
-    const found = orderFor(mounted, place, open, onTheBike, target);
+    const found = orderFor(mounted, place, open, onTheBike, target, work);
     steps.push(...found.steps);
     if (found.blocked) blocked.push(found.blocked);
   }
@@ -70,6 +78,7 @@ function orderFor(
   open: readonly MountedAdjuster[],
   onTheBike: SetupValues,
   target: SetupValues,
+  work: BenchWork,
 ): { readonly steps: readonly BenchStep[]; readonly blocked?: string } {
   const preferred = [...open].sort((a, b) => rank(a) - rank(b) || pressureOf(b, target) - pressureOf(a, target));
   let obstacle: string | undefined;
@@ -87,13 +96,18 @@ function orderFor(
         left.filter((other) => other !== found),
         { ...state, [found.path]: to },
       );
-      const from = state[found.path];
-      if (rest) return [{ path: found.path, ...(from && { from }), to, cautions: cautionsFor(found) }, ...rest];
+      if (rest) return [stepOf(found, to, state, work), ...rest];
     }
     return undefined;
   };
   const steps = search(preferred, partState(place, onTheBike));
   return steps ? { steps } : { steps: [], blocked: obstacle ?? "No order of steps keeps every limit." };
+}
+
+function stepOf(found: MountedAdjuster, to: TypedQuantity, state: SetupValues, work: BenchWork): BenchStep {
+  const from = state[found.path];
+  const operations = benchOperations(found, from, to, state, work);
+  return { path: found.path, ...(from && { from }), to, cautions: cautionsFor(found), operations };
 }
 
 function partState(place: Place, values: SetupValues): SetupValues {

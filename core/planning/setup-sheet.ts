@@ -2,6 +2,7 @@
  * A rider's setup sheet for one session: for every adjuster the baseline, the
  * weekend's value, what to set at the bench, and what is on the bike.
  */
+import { DEFAULT_PUMP } from "#core/advice/bench-operations.ts";
 import { type BenchSequence, benchSequence } from "#core/advice/bench-sequence.ts";
 import { type SetupRow, type WeekendSetup, weekendSetup } from "#core/advice/weekend-setup.ts";
 import { type Current, type Ledger, settledValue } from "#core/ledger/ledger.ts";
@@ -9,6 +10,7 @@ import { convert, type TypedQuantity } from "#core/quantity/unit.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import type { SetupValues } from "#core/team/baseline.ts";
 import { baselinesOf, type RiderBike, riderBike } from "#core/team/roster.ts";
+import type { Surroundings } from "#core/team/surroundings.ts";
 import { settingsOnBike } from "#core/weekend/on-the-bike.ts";
 import { type Programme, programme, type ScheduledSession } from "#core/weekend/programme.ts";
 import type { Setting } from "#core/weekend/setting.ts";
@@ -92,15 +94,27 @@ export function setupSheet(ledger: Ledger, weekendId: string, sessionId: string,
   });
   return {
     ok: true,
-    sheet: { mounted, programme: plan, session, setup, rows, sequence: sequenceOf(mounted, rows, readings) },
+    sheet: {
+      mounted,
+      programme: plan,
+      session,
+      setup,
+      rows,
+      sequence: sequenceOf(mounted, rows, readings, setup.bench),
+    },
   };
 }
 
 /** The steps for the rows still to set, from what the bike reads at the bench; what was adjusted on purpose is left alone. */
-function sequenceOf(mounted: RiderBike, rows: readonly SheetRow[], readings: SetupValues): BenchSequence {
+function sequenceOf(
+  mounted: RiderBike,
+  rows: readonly SheetRow[],
+  readings: SetupValues,
+  bench: Surroundings,
+): BenchSequence {
   const target: Partial<Record<AdjusterPath, TypedQuantity>> = {};
   for (const row of rows) if (row.state === "to set" && row.bench) target[row.path] = row.bench;
-  return benchSequence(mounted, readings, target);
+  return benchSequence(mounted, readings, target, { bench, pump: DEFAULT_PUMP });
 }
 
 /** `reading` is what the adjuster shows at the bench: a pressure that was set on a colder day is no longer what was typed. */

@@ -1,4 +1,6 @@
 /** Acts on a bike that follow the setup sheet. */
+
+import { DEFAULT_PUMP } from "#core/advice/bench-operations.ts";
 import { benchReading } from "#core/advice/bench-reading.ts";
 import { benchSequence } from "#core/advice/bench-sequence.ts";
 import { settable } from "#core/advice/limits.ts";
@@ -32,7 +34,7 @@ export function followSheet(desk: Desk, step: SheetStep): ActResult {
       return refused(row.problems.join(" ") || `${row.path} is ${row.state}: it stays as it is.`);
   }
   const onTheBike = benchReadings(sheet.mounted, settingsOnBike(desk.device.ledger, sheet.mounted), sheet.setup.bench);
-  const sequence = benchSequence(sheet.mounted, onTheBike, target);
+  const sequence = benchSequence(sheet.mounted, onTheBike, target, { bench: sheet.setup.bench, pump: DEFAULT_PUMP });
   if (sequence.blocked.length > 0) return refused(sequence.blocked.join(" "));
   if (sequence.steps.length === 0) return refused("There is nothing to set: the bike is so already.");
   const entries: WriteEntry[] = [];
