@@ -21,6 +21,11 @@ const kindNames: Record<AdjusterKind, string> = {
   "tyre-pressure": "pressure",
 };
 
+/** The field's name of an adjuster: "main pressure". */
+export function nameOfKind(kind: AdjusterKind): string {
+  return kindNames[kind];
+}
+
 /** The full name of an adjuster on a bike: "fork main pressure". */
 export function nameOfPath(path: AdjusterPath): string {
   const address = parseAdjusterPath(path);

@@ -10,6 +10,7 @@ import type { AdjusterKind } from "#core/team/adjuster.ts";
 import type { CourseType } from "#core/team/course-type.ts";
 import type { Ground } from "#core/team/ground.ts";
 import type { Place } from "#core/team/place.ts";
+import type { RidingStyle } from "#core/team/riding-style.ts";
 
 export interface ConditionMove {
   readonly places: readonly Place[];
@@ -22,7 +23,11 @@ export interface ConditionRule {
   readonly id: string;
   readonly when:
     | { readonly type: "ground"; readonly grounds: readonly Ground[] }
-    | { readonly type: "no own baseline"; readonly courseType: CourseType };
+    | { readonly type: "no own baseline"; readonly courseType: CourseType }
+    /** Air below a temperature, and by so much colder than at the baseline, both in °C. */
+    | { readonly type: "cold"; readonly belowCelsius: number; readonly colderBy: number }
+    /** The rider's style, where the baseline was ridden in another one. */
+    | { readonly type: "riding style"; readonly style: RidingStyle };
   /**
    * The course type whose own baseline already holds this: the rule then counts only for the part of the course that
    * is not of this type. A baseline that was found on the rule's ground holds it too, whatever its type.
@@ -76,6 +81,54 @@ export const conditionRules: readonly ConditionRule[] = [
     heldBy: "wet",
     moves: [{ places: suspension, adjuster: "secondary-pressure", felt: -1 }],
     reason: "Mud is slow and its hits are soft: less secondary pressure, so that the travel is used.",
+  },
+  {
+    id: "ground-wet-secondary",
+    when: { type: "ground", grounds: ["wet"] },
+    heldBy: "wet",
+    moves: [{ places: suspension, adjuster: "secondary-pressure", felt: -0.5 }],
+    reason: "A wet course is ridden slower and hits softer: a little less secondary pressure.",
+  },
+  {
+    id: "ground-damp-main",
+    when: { type: "ground", grounds: ["damp"] },
+    heldBy: "wet",
+    moves: [{ places: ["fork"], adjuster: "main-pressure", felt: -0.5 }],
+    reason: "Damp ground slides at the front first: half a step less in the fork.",
+  },
+  {
+    id: "ground-wet-rear-low-speed",
+    when: { type: "ground", grounds: ["wet", "mud"] },
+    heldBy: "wet",
+    moves: [{ places: ["shock"], adjuster: "low-speed-compression", felt: 1 }],
+    reason: "On slippery ground the rear keeps contact with a little less low-speed compression.",
+  },
+  {
+    id: "cold-oil",
+    when: { type: "cold", belowCelsius: 5, colderBy: 10 },
+    moves: [
+      { places: suspension, adjuster: "rebound", felt: 1 },
+      { places: suspension, adjuster: "low-speed-compression", felt: 1 },
+    ],
+    reason: "Cold oil is thicker and damps more: open the dampers by a felt step.",
+  },
+  {
+    id: "style-calm",
+    when: { type: "riding style", style: "calm" },
+    moves: [
+      { places: suspension, adjuster: "secondary-pressure", felt: -1 },
+      { places: suspension, adjuster: "main-pressure", felt: -0.5 },
+    ],
+    reason: "A calm, static rider loads the bike less: less secondary pressure, and a little less main pressure.",
+  },
+  {
+    id: "style-hard",
+    when: { type: "riding style", style: "hard" },
+    moves: [
+      { places: suspension, adjuster: "main-pressure", felt: 1 },
+      { places: suspension, adjuster: "secondary-pressure", felt: 1 },
+    ],
+    reason: "A rider who pumps and jumps hard loads the bike more: more main and secondary pressure.",
   },
   {
     id: "no-baseline-steep",

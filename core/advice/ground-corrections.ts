@@ -1,9 +1,10 @@
 /** Turns the condition rules into corrections for one bike on one day. */
+import { convert, type TypedQuantity } from "#core/quantity/unit.ts";
 import { adjusterPath } from "#core/team/adjuster.ts";
 import { mountedAdjuster, type RiderBike } from "#core/team/roster.ts";
 import type { Conditions } from "#core/weekend/conditions.ts";
 import type { CourseMix } from "#core/weekend/course.ts";
-import type { BlendBasis } from "./baseline-blend.ts";
+import type { BlendBasis, BlendShare } from "./baseline-blend.ts";
 import { type ConditionRule, conditionRules } from "./condition-rules.ts";
 import type { Correction } from "./correction.ts";
 
@@ -12,10 +13,10 @@ export function groundCorrections(
   mounted: RiderBike,
   basis: BlendBasis,
   mix: CourseMix,
-  conditions: Pick<Conditions, "ground">,
+  conditions: Day,
 ): readonly (readonly Correction[])[] {
   return conditionRules.map((rule) => {
-    const weight = weightOf(rule, basis, mix, conditions);
+    const weight = weightOf(rule, basis, mounted, mix, conditions);
     if (weight <= 0) return [];
     return rule.moves.flatMap((move) =>
       move.places.flatMap((place) => {
@@ -34,24 +35,41 @@ export function groundCorrections(
   });
 }
 
+/** What a day is like for the rules. */
+type Day = Pick<Conditions, "ground" | "air">;
+
 /** From 0, does not apply, to 1, applies in full. */
-function weightOf(
-  rule: ConditionRule,
-  basis: BlendBasis,
-  mix: CourseMix,
-  conditions: Pick<Conditions, "ground">,
-): number {
+function weightOf(rule: ConditionRule, basis: BlendBasis, mounted: RiderBike, mix: CourseMix, day: Day): number {
   const { when, heldBy } = rule;
   switch (when.type) {
-    case "ground": {
-      if (!when.grounds.includes(conditions.ground)) return 0;
-      const held = basis.shares.filter(
-        ({ type, baseline }) =>
-          type === heldBy || (baseline.ground !== undefined && when.grounds.includes(baseline.ground)),
-      );
-      return 1 - held.reduce((sum, { share }) => sum + share, 0);
-    }
+    case "ground":
+      return when.grounds.includes(day.ground)
+        ? shareOf(
+            basis,
+            ({ type, baseline }) =>
+              type !== heldBy && !(baseline.ground !== undefined && when.grounds.includes(baseline.ground)),
+          )
+        : 0;
     case "no own baseline":
       return basis.missing.some((entry) => entry.type === when.courseType) ? mix[when.courseType] : 0;
+    case "cold": {
+      const air = celsius(day.air);
+      if (air >= when.belowCelsius) return 0;
+      return shareOf(basis, ({ baseline }) => celsius(baseline.heldAt.temperature) - air >= when.colderBy);
+    }
+    case "riding style": {
+      const { style } = mounted.rider;
+      if (style !== when.style) return 0;
+      return shareOf(basis, ({ baseline }) => baseline.style !== undefined && baseline.style !== style);
+    }
   }
+}
+
+/** The part of the blend that comes from baselines for which `holds` is true. */
+function shareOf(basis: BlendBasis, holds: (share: BlendShare) => boolean): number {
+  return basis.shares.reduce((sum, entry) => sum + (holds(entry) ? entry.share : 0), 0);
+}
+
+function celsius(temperature: TypedQuantity): number {
+  return convert(temperature, "°C").value;
 }

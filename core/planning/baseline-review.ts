@@ -111,6 +111,7 @@ export function proposeBaseline(
     values,
     heldAt: ride,
     mass: mounted.rider.mass,
+    style: mounted.rider.style ?? "usual",
     ...(ground !== undefined && { ground }),
     ...(Object.keys(sag).length > 0 && { sag }),
     weekend: weekendId,

@@ -10,6 +10,7 @@ import { grounds } from "./ground.ts";
 import { identifierSchema } from "./identifier.ts";
 import { riderMassSchema } from "./people.ts";
 import { anyQuantitySchema, quantitySchema } from "./quantity-schema.ts";
+import { ridingStyles } from "./riding-style.ts";
 import { surroundingsSchema } from "./surroundings.ts";
 
 /** Values by adjuster. Whether each is within its part's limits is checked against the part, not here. */
@@ -26,6 +27,8 @@ export const baselineSchema = z.object({
   values: setupValuesSchema,
   heldAt: surroundingsSchema,
   mass: riderMassSchema,
+  /** How the rider rode when it was found; absent counts as now. */
+  style: z.optional(z.enum(ridingStyles)),
   /** The ground it was found on: what that ground asks for is in the values already. */
   ground: z.optional(z.enum(grounds)),
   sag: z.optional(z.object({ fork: z.optional(sag), shock: z.optional(sag) })),

@@ -2,6 +2,7 @@
 import * as z from "zod/mini";
 import { identifierSchema, nameSchema } from "./identifier.ts";
 import { quantitySchema } from "./quantity-schema.ts";
+import { ridingStyles } from "./riding-style.ts";
 
 export const roles = ["mechanic", "rider", "manager"] as const;
 export type Role = (typeof roles)[number];
@@ -25,6 +26,8 @@ export const riderSchema = z.object({
   plate: z.optional(z.int().check(z.positive(), z.lte(9999))),
   mass,
   bike: identifierSchema,
+  /** How hard the rider loads the bike; absent counts as usual. */
+  style: z.optional(z.enum(ridingStyles)),
   frontShare: z.optional(z.number().check(z.gte(0.2), z.lte(0.7))),
 });
 export type Rider = z.infer<typeof riderSchema>;

@@ -103,6 +103,26 @@ describe("the ground", () => {
   });
 });
 
+describe("cold and style", () => {
+  const cold: Conditions = { air: { value: 2, unit: "°C" }, ground: "dry" };
+
+  test("cold oil opens the dampers by a felt step, unless the baseline was found in the cold", () => {
+    expect(row(setup({ conditions: cold }), "fork.rebound").difference).toEqual({ value: 1, unit: "clicks" });
+    const heldAt = { temperature: { value: 4, unit: "°C" as const }, altitude: { value: 0, unit: "m" as const } };
+    const found = setup({ conditions: cold, baselines: { steep: baseline({}, { heldAt }) } });
+    expect(row(found, "fork.rebound").difference).toEqual({ value: 0, unit: "clicks" });
+  });
+
+  test("a rider who has begun to ride hard gets more pressure; one whose baseline holds that does not", () => {
+    const mounted = riderBike();
+    const hard = { ...mounted, rider: { ...mounted.rider, style: "hard" as const } };
+    const from = (style: "usual" | "hard") => setup({ mounted: hard, baselines: { steep: baseline({}, { style }) } });
+    expect(row(from("usual"), "fork.main-pressure").difference).toEqual({ value: 2, unit: "psi" });
+    expect(row(from("usual"), "fork.secondary-pressure").difference).toEqual({ value: 2, unit: "psi" });
+    expect(row(from("hard"), "fork.main-pressure").difference).toEqual({ value: 0, unit: "psi" });
+  });
+});
+
 describe("the physics", () => {
   test("a heavier rider gets more main pressure, and the rebound is closed when the spring is stiffer by a click", () => {
     const result = setup({ mounted: riderBike({ massKg: 100 }) });
