@@ -1,6 +1,7 @@
 import { Route } from "@solidjs/router";
 import { CoursePage } from "./course-page.tsx";
 import { RiderPage } from "./rider-page.tsx";
+import { RulesPage } from "./rules-page.tsx";
 import { TeamBoard } from "./team-board.tsx";
 import "./pit.css";
 import "./bench.css";
@@ -11,6 +12,7 @@ export function PitRoutes() {
     <>
       <Route path="/pit" component={TeamBoard} />
       <Route path="/pit/course" component={CoursePage} />
+      <Route path="/pit/rules" component={RulesPage} />
       <Route path="/pit/rider/:riderId" component={RiderPage} />
     </>
   );

@@ -56,6 +56,9 @@ export function TeamBoard() {
             </EachByKey>
           </ul>
         </Show>
+        <A href="/pit/rules" class="button">
+          {pit.rules.link}
+        </A>
       </div>
     </PitGate>
   );

@@ -32,6 +32,14 @@ export const pit = {
     nothing: "Nothing to do",
     notWorkedOut: "Setup waits for course and conditions",
   },
+  rules: {
+    title: "The rules of advice",
+    link: "The rules of advice",
+    find: "Find by words",
+    none: "No rule has all of these words.",
+    when: "When",
+    moves: "What it does, in order of preference",
+  },
   disputes: {
     title: "In dispute",
     hint: "Two people say different things. Look, then say what is so.",

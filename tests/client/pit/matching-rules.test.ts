@@ -1,0 +1,15 @@
+import { expect, test } from "vitest";
+import { matchingChapters } from "#client/pit/matching-rules.ts";
+import { ruleBook } from "#core/advice/rule-book.ts";
+
+const idsFor = (words: string) =>
+  matchingChapters(ruleBook(), words).flatMap(({ entries }) => entries.map(({ id }) => id));
+
+test("without words every rule is there", () => {
+  expect(idsFor("  ")).toEqual(ruleBook().flatMap(({ entries }) => entries.map(({ id }) => id)));
+});
+
+test("all the words have to occur, in any order and case", () => {
+  expect(idsFor("NUMB hands")).toEqual(["middle-harsh", "hands-go-numb"]);
+  expect(idsFor("numb zebra")).toEqual([]);
+});
