@@ -1,5 +1,5 @@
 /** Advice on a run of a rider, put together from the records. */
-import type { Advice, EarlierMove } from "#core/advice/adjustment.ts";
+import type { Advice, AdviceInput, EarlierMove } from "#core/advice/adjustment.ts";
 import { adviseOnRun } from "#core/advice/adjustments.ts";
 import { type BlendBasis, blendBasis, blendedValues } from "#core/advice/baseline-blend.ts";
 import { ridingValues } from "#core/advice/riding-values.ts";
@@ -19,7 +19,7 @@ import { benchReadings } from "./bench-readings.ts";
 import { describeSheetProblem, type SheetProblem } from "./setup-sheet.ts";
 
 export type RunAdviceResult =
-  | { readonly ok: true; readonly advice: Advice; readonly mounted: RiderBike }
+  | { readonly ok: true; readonly advice: Advice; readonly input: AdviceInput; readonly mounted: RiderBike }
   | { readonly ok: false; readonly problem: SheetProblem };
 
 export { describeSheetProblem };
@@ -49,7 +49,7 @@ export function adviceOnRun(ledger: Ledger, logged: LoggedRun): RunAdviceResult 
     }),
   );
   const basis = blendBasis(baselinesOf(ledger, riderId), mounted.bikeId, plan.course.mix);
-  const advice = adviseOnRun({
+  const input: AdviceInput = {
     mounted,
     run,
     course: ride,
@@ -59,8 +59,8 @@ export function adviceOnRun(ledger: Ledger, logged: LoggedRun): RunAdviceResult 
     baseline: blendedValues(basis, mounted.parts),
     baselineSag: baselineSag(basis),
     earlier: earlierMoves(ledger, logged),
-  });
-  return { ok: true, advice, mounted };
+  };
+  return { ok: true, advice: adviseOnRun(input), input, mounted };
 }
 
 /** The settings that the run's own record names; what it does not name is taken to be as now. */

@@ -1,4 +1,5 @@
 import type { Adjustment, ProposedSetting } from "#core/advice/adjustment.ts";
+import type { ForceCurves } from "#core/advice/force-curves.ts";
 import type { Prediction } from "#core/advice/prediction.ts";
 import type { TakenAdjustment } from "#scenarios/player/acts/act.ts";
 import type { Naming } from "./naming.ts";
@@ -14,9 +15,17 @@ export interface ReportedAdjustment {
   readonly fitted: boolean;
   readonly before: ReportedPrediction | undefined;
   readonly after: ReportedPrediction | undefined;
+  /** Force over stroke before and after, while riding; absent for dampers and tyres. */
+  readonly curves: ReportedCurves | undefined;
   readonly reason: string;
   readonly notice: string;
   readonly limits: readonly string[];
+}
+
+/** Points of [stroke in mm, force in N]. */
+export interface ReportedCurves {
+  readonly before: readonly (readonly [number, number])[];
+  readonly after: readonly (readonly [number, number])[];
 }
 
 /** A prediction along the part, rounded to what its inputs carry. */
@@ -39,7 +48,7 @@ export function reportAdjustments(
 ): readonly ReportedAdjustment[] {
   return taken
     .filter((entry) => entry.riderId === riderId)
-    .map(({ runId, adjustment }) => ({
+    .map(({ runId, adjustment, curves }) => ({
       run: naming.run(runId),
       rule: adjustment.rule,
       symptoms: adjustment.symptoms,
@@ -49,10 +58,15 @@ export function reportAdjustments(
       fitted: adjustment.fitted,
       before: adjustment.before && rounded(adjustment.before),
       after: adjustment.after && rounded(adjustment.after),
+      curves: curves && { before: pointsOf(curves.before), after: pointsOf(curves.after) },
       reason: adjustment.reason,
       notice: adjustment.notice,
       limits: adjustment.limits,
     }));
+}
+
+function pointsOf(curve: ForceCurves["before"]): readonly (readonly [number, number])[] {
+  return curve.map(({ stroke, force }) => [Number((stroke * 1000).toFixed(1)), Math.round(force)]);
 }
 
 function rounded(prediction: Prediction): ReportedPrediction {

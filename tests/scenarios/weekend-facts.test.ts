@@ -201,3 +201,20 @@ describe("a taken adjustment", () => {
     expect(batch?.cause).toBe("advice");
   });
 });
+
+describe("the force curves of a taken adjustment", () => {
+  it("rise with the stroke, end at the full stroke, and are higher late in it after more secondary pressure", () => {
+    const adjustment = riderIn("kestrel-ridge", "alder").adjustments.find(
+      ({ setting }) => setting.path === "fork.secondary-pressure",
+    );
+    const { before, after } = adjustment?.curves ?? { before: [], after: [] };
+    expect(before).toHaveLength(21);
+    for (const curve of [before, after]) {
+      const forces = curve.map(([, force]) => force);
+      expect(forces).toEqual([...forces].sort((a, b) => a - b));
+      expect(curve.at(-1)?.[0]).toBe(200);
+    }
+    expect(after.at(0)?.[1]).toBe(before.at(0)?.[1]);
+    expect(after.at(-1)?.[1]).toBeGreaterThan(before.at(-1)?.[1] ?? Number.POSITIVE_INFINITY);
+  });
+});

@@ -1,5 +1,6 @@
 /** What an act on a device needs, and how it ends. */
 import type { Adjustment } from "#core/advice/adjustment.ts";
+import type { ForceCurves } from "#core/advice/force-curves.ts";
 import type { WriteEntry, WriteOptions, WriteResult } from "#core/ledger/write.ts";
 import { describeLedgerProblem } from "#core/ledger/write.ts";
 import { type RiderBike, riderBike } from "#core/team/roster.ts";
@@ -16,6 +17,8 @@ export interface TakenAdjustment {
   readonly riderId: string;
   readonly runId: string;
   readonly adjustment: Adjustment;
+  /** Of the part that it changes, before and after. */
+  readonly curves: ForceCurves | undefined;
 }
 
 /** Done, or one sentence saying why it could not be done; then nothing was written. */

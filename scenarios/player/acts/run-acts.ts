@@ -1,5 +1,6 @@
 /** Acts around a run: logging it, and answering it. */
 import type { Adjustment } from "#core/advice/adjustment.ts";
+import { forceCurves } from "#core/advice/force-curves.ts";
 import { benchReadings } from "#core/planning/bench-readings.ts";
 import { adjustmentEntries, decisionEntry } from "#core/planning/entries.ts";
 import { adviceOnRun, describeSheetProblem } from "#core/planning/run-advice.ts";
@@ -9,6 +10,9 @@ import type { StepOf } from "#scenarios/schema/step.ts";
 import { type ActResult, type Desk, mountedOf, outcomeOf, refused, writeAll } from "./act.ts";
 import { lastRun, noRun } from "./last-run.ts";
 import { benchOf } from "./surroundings.ts";
+
+/** Enough for the eye: a point for each 5 % of the stroke. */
+const CURVE_POINTS = 21;
 
 export function logRun(desk: Desk, step: StepOf<"log a run">): ActResult {
   const { device, weekendId } = desk;
@@ -42,10 +46,11 @@ export function takeAdjustment(desk: Desk, step: StepOf<"take an adjustment">): 
     ...(heldAt && { heldAt }),
     onTheBike: heldAt ? benchReadings(advised.mounted, settings, heldAt) : valuesOnBike(settings),
   };
+  const curves = forceCurves(advised.input, adjustment, CURVE_POINTS);
   const entries = adjustmentEntries(occasion, logged, adjustment);
   if (!entries.ok) return refused(entries.sentence);
   const written = writeAll(desk, entries.entries);
-  return written.ok ? { ok: true, taken: { riderId: step.rider, runId: logged.id, adjustment } } : written;
+  return written.ok ? { ok: true, taken: { riderId: step.rider, runId: logged.id, adjustment, curves } } : written;
 }
 
 export function leaveAsItIs(desk: Desk, step: StepOf<"leave as it is">): ActResult {
