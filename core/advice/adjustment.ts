@@ -8,6 +8,7 @@ import type { Surroundings } from "#core/team/surroundings.ts";
 import type { Run } from "#core/weekend/run.ts";
 import type { Stage } from "./feedback-rule.ts";
 import type { Prediction } from "./prediction.ts";
+import type { MeasuredSag } from "./suspension-model.ts";
 import type { Symptom } from "./symptom.ts";
 
 /** One adjuster to set: readings as they are on the bike and at the bench, in the adjuster's unit. */
@@ -97,6 +98,8 @@ export interface AdviceInput {
   readonly baseline: SetupValues;
   /** Sag along the part that the rider's baseline has, m, where measured. */
   readonly baselineSag: Readonly<Partial<Record<"fork" | "shock", number>>>;
+  /** Sags of this bike from the baseline and earlier runs, latest first; the run's own is not among them. */
+  readonly measuredBefore: Readonly<Record<End, readonly MeasuredSag[]>>;
   /** Changes of this weekend that answered earlier runs, oldest first. */
   readonly earlier: readonly EarlierMove[];
 }

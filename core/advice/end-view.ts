@@ -26,7 +26,7 @@ export interface EndView {
 export function endViews(input: AdviceInput): Readonly<Record<End, EndView>> {
   const models: Partial<Record<End, SuspensionModel>> = {};
   for (const end of ends) {
-    const model = modelOf(input, end);
+    const model = modelAtRun(input, end);
     if (model) models[end] = model;
   }
   const shifts = balanceShifts(models, input.riding, input.baseline);
@@ -42,15 +42,16 @@ export function applies(rule: FeedbackRule, { end, symptoms, inConflict }: EndVi
   );
 }
 
-function modelOf(input: AdviceInput, end: End): SuspensionModel | undefined {
+/** The model of an end, fitted to the run's own sag and to those measured before. */
+export function modelAtRun(input: AdviceInput, end: End): SuspensionModel | undefined {
   const { sag } = input.run[end];
-  const measured = sag && {
+  const own = sag && {
     sag,
     values: input.ridingAtRun,
     heldAt: input.course,
     mass: input.mounted.rider.mass,
   };
-  return suspensionModel(input.mounted, end, input.course, measured);
+  return suspensionModel(input.mounted, end, input.course, [...(own ? [own] : []), ...input.measuredBefore[end]]);
 }
 
 function viewOf(

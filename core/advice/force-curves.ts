@@ -5,7 +5,7 @@ import { convert } from "#core/quantity/unit.ts";
 import { parseAdjusterPath } from "#core/team/adjuster.ts";
 import { mountedAdjuster } from "#core/team/roster.ts";
 import type { Adjustment, AdviceInput } from "./adjustment.ts";
-import { suspensionModel } from "./suspension-model.ts";
+import { modelAtRun } from "./end-view.ts";
 
 /** Strokes in m along the part, forces in N, while riding. */
 export interface ForceCurves {
@@ -18,7 +18,7 @@ export interface ForceCurves {
  * spring's setting (a damper, a tyre), and where the values make no spring.
  */
 export function forceCurves(
-  input: Pick<AdviceInput, "mounted" | "course" | "riding">,
+  input: AdviceInput,
   { setting }: Pick<Adjustment, "setting">,
   points: number,
 ): ForceCurves | undefined {
@@ -26,7 +26,7 @@ export function forceCurves(
   const found = mountedAdjuster(input.mounted.parts, setting.path);
   const now = input.riding[setting.path];
   if ((place !== "fork" && place !== "shock") || !found || !now || found.adjuster.unit === "clicks") return undefined;
-  const model = suspensionModel(input.mounted, place === "fork" ? "front" : "rear", input.course);
+  const model = modelAtRun(input, place === "fork" ? "front" : "rear");
   const { unit } = found.adjuster;
   const change = convert(setting.to, unit).value - convert(setting.from, unit).value;
   const before = model?.springWith(input.riding, DEFAULT_RIDING_EXPONENT);

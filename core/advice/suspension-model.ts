@@ -6,33 +6,31 @@
  * and a default front share, and says so: then only direction and rough size of
  * what follows can be trusted.
  */
-import { createAirSpring } from "#core/physics/air-spring.ts";
-import { standardPressure } from "#core/physics/atmosphere.ts";
-import { createCoilSpring, preloadFromTurns } from "#core/physics/coil.ts";
+
 import { ISOTHERMAL } from "#core/physics/gas.ts";
-import { PhysicsError } from "#core/physics/problem.ts";
 import { forkLoad, wheelLoad } from "#core/physics/sag.ts";
 import type { Spring } from "#core/physics/spring.ts";
+import { PASCALS_PER_PSI } from "#core/quantity/constants.ts";
 import {
   cubicMetres,
   type Force,
-  gaugePascals,
   kilograms,
   type Length,
   type Mass,
   metres,
   newtons,
-  newtonsPerMetre,
   radians,
-  squareMetres,
+  type Volume,
 } from "#core/quantity/quantity.ts";
 import { type TypedQuantity, toSi } from "#core/quantity/unit.ts";
-import { type AdjusterKind, adjusterPath } from "#core/team/adjuster.ts";
+import { adjusterPath } from "#core/team/adjuster.ts";
 import type { SetupValues } from "#core/team/baseline.ts";
 import type { Part } from "#core/team/part.ts";
 import { type End, suspensionOf } from "#core/team/place.ts";
 import type { RiderBike } from "#core/team/roster.ts";
 import type { Surroundings } from "#core/team/surroundings.ts";
+import { partSpring } from "./part-spring.ts";
+import { fitSags, type SagFit } from "./sag-fit.ts";
 
 /** Part of the sprung weight on the front wheel, standing on level pedals, until it was fitted. Common practice, no source. */
 export const DEFAULT_FRONT_SHARE = 0.4;
@@ -55,21 +53,30 @@ export interface SuspensionModel {
   readonly load: Force;
   /** The mass that moves with this end, seen at the part: that which gives the natural frequency with its rate. */
   readonly mass: Mass;
-  /** True when the load comes from a measured sag. */
+  /** True when the load comes from measured sag. */
   readonly fitted: boolean;
+  /** How well the fit explains what was measured; absent when nothing was. */
+  readonly fit?: {
+    readonly measurements: number;
+    /** Root of the mean squared difference of measured and fitted sag, m. */
+    readonly rootMeanSquare: Length;
+    /** The main chamber's volume (m³) as fitted, where two or more pressures told it. */
+    readonly volume: Volume | undefined;
+  };
   /** The spring that `values` make, or undefined while a value that it needs is not known, or they make none (secondary below main). */
   springWith(values: SetupValues, exponent: number): Spring | undefined;
 }
 
 /**
  * The model of one end, or undefined when the bike has no suspension there or its dimensions are not known.
- * Values are gauge pressures at the temperature of the ride, at the altitude of `surroundings`.
+ * Values are gauge pressures at the temperature of the ride, at the altitude of `surroundings`. `measured` are the sags
+ * that were measured on this bike, with any settings; the latest ones are enough.
  */
 export function suspensionModel(
   mounted: RiderBike,
   end: End,
   surroundings: Surroundings,
-  measured?: MeasuredSag,
+  measured: readonly MeasuredSag[] = [],
 ): SuspensionModel | undefined {
   const place = suspensionOf(end);
   const part = mounted.parts[place];
@@ -79,16 +86,17 @@ export function suspensionModel(
   if (leverageRatio === undefined) return undefined;
   const share = shareOf(mounted, end);
   const sprung = sprungMass(mounted, mounted.rider.mass);
-  const fittedLoad = measured && loadFrom(part, place, measured, mounted);
+  const fit = fitOf(mounted, part, place, measured);
   return {
     end,
     place,
     stroke,
     leverageRatio,
-    load: fittedLoad ?? assumedLoad(mounted, end, sprung, leverageRatio),
+    load: fit?.load ?? assumedLoad(mounted, end, sprung, leverageRatio),
     mass: kilograms(sprung * share * leverageRatio ** 2),
-    fitted: fittedLoad !== undefined,
-    springWith: (values, exponent) => buildable(() => springOf(part, place, values, surroundings, exponent)),
+    fitted: fit !== undefined,
+    ...(fit && { fit: { measurements: measured.length, rootMeanSquare: fit.rootMeanSquare, volume: fit.volume } }),
+    springWith: (values, exponent) => partSpring(part, values, surroundings, exponent, fit?.volume),
   };
 }
 
@@ -117,67 +125,30 @@ function assumedLoad(mounted: RiderBike, end: End, sprung: Mass, leverageRatio: 
   });
 }
 
-/** The load that the measured sag proves, carried over to the rider's mass of today. */
-function loadFrom(part: Part, place: "fork" | "shock", measured: MeasuredSag, mounted: RiderBike): Force | undefined {
-  const spring = buildable(() => springOf(part, place, measured.values, measured.heldAt, ISOTHERMAL));
-  const sag = metres(toSi(measured.sag));
-  if (!spring || sag <= 0 || sag >= spring.stroke) return undefined;
-  const ratio = sprungMass(mounted, mounted.rider.mass) / sprungMass(mounted, measured.mass);
-  return newtons(spring.force(sag) * ratio);
-}
-
-/** Values come from people: a setup that is no spring is not a fault of the program. */
-function buildable(build: () => Spring | undefined): Spring | undefined {
-  try {
-    return build();
-  } catch (error) {
-    if (error instanceof PhysicsError) return undefined;
-    throw error;
-  }
-}
-
-function springOf(
+/** What the measured sags prove of the load, and of the main chamber's volume. */
+function fitOf(
+  mounted: RiderBike,
   part: Part,
   place: "fork" | "shock",
-  values: SetupValues,
-  { altitude }: Surroundings,
-  exponent: number,
-): Spring | undefined {
-  const at = (kind: AdjusterKind) => {
-    const value = values[adjusterPath(place, kind)];
-    return value && toSi(value);
-  };
-  if (part.archetype === "tyre") return undefined;
-  if (part.archetype === "coil") {
-    const rate = at("spring-rate");
-    if (rate === undefined) return undefined;
-    return createCoilSpring({
-      rate: newtonsPerMetre(rate),
-      preload: preloadFromTurns(at("preload") ?? 0, metres(toSi(part.geometry.threadPitch))),
-      stroke: metres(toSi(part.geometry.stroke)),
-    });
-  }
-  const { geometry } = part;
-  const main = at("main-pressure");
-  const secondary = at("secondary-pressure");
-  if (main === undefined || (geometry.secondaryVolume && secondary === undefined)) return undefined;
-  return createAirSpring(
-    {
-      stroke: metres(toSi(geometry.stroke)),
-      positiveArea: squareMetres(toSi(geometry.positiveArea)),
-      negativeArea: squareMetres(toSi(geometry.negativeArea)),
-      positiveVolume: cubicMetres(toSi(geometry.positiveVolume)),
-      negativeVolume: cubicMetres(toSi(geometry.negativeVolume)),
-      equalisingStroke: metres(geometry.equalisingStroke ? toSi(geometry.equalisingStroke) : 0),
-      secondaryVolume: geometry.secondaryVolume && cubicMetres(toSi(geometry.secondaryVolume)),
-      spacerVolume: cubicMetres(geometry.spacerVolume ? toSi(geometry.spacerVolume) : 0),
-    },
-    {
-      main: gaugePascals(main),
-      secondary: geometry.secondaryVolume && secondary !== undefined ? gaugePascals(secondary) : undefined,
-      spacers: at("volume-spacers") ?? 0,
-      ambient: standardPressure(metres(toSi(altitude))),
-    },
-    exponent,
+  measured: readonly MeasuredSag[],
+): SagFit | undefined {
+  const today = sprungMass(mounted, mounted.rider.mass);
+  const entries = measured.map((entry) => ({
+    sag: metres(toSi(entry.sag)),
+    massRatio: today / sprungMass(mounted, entry.mass),
+    build: (volume: Volume | undefined) => partSpring(part, entry.values, entry.heldAt, ISOTHERMAL, volume),
+  }));
+  if (part.archetype !== "air" && part.archetype !== "two-chamber air") return fitSags(entries);
+  const pressures = new Set(
+    measured.flatMap(({ values }) => {
+      const value = values[adjusterPath(place, "main-pressure")];
+      return value ? Math.round(toSi(value) / PASCALS_PER_PSI) : [];
+    }),
   );
+  const { geometry } = part;
+  return fitSags(entries, {
+    volume: cubicMetres(toSi(geometry.positiveVolume)),
+    least: cubicMetres(toSi(geometry.positiveArea) * toSi(geometry.stroke)),
+    pressures: pressures.size,
+  });
 }

@@ -70,7 +70,7 @@ export function weekendSetup({ mounted, baselines, course, conditions }: Weekend
   const blended = roundedValues(mounted, draft);
   for (const group of groundCorrections(mounted, basis, course.mix, conditions))
     applyCorrections(mounted, draft, group);
-  const models = ends.flatMap((end) => suspensionModel(mounted, end, onCourse, measuredSag(basis, end)) ?? []);
+  const models = ends.flatMap((end) => suspensionModel(mounted, end, onCourse, baselineSags(basis, end)) ?? []);
   applyPhysics(mounted, draft, basis, models, onCourse);
   followWithRebound(mounted, draft, models, blended);
   const values = roundedValues(mounted, draft);
@@ -96,17 +96,15 @@ function blendedDraft(mounted: RiderBike, basis: BlendBasis): Draft {
   return draft;
 }
 
-/**
- * The sag measured at the baseline with the largest share. Other baselines have other values, so theirs do not belong to
- * the blend; the load they prove would be the same.
- */
-function measuredSag(basis: BlendBasis, end: End): MeasuredSag | undefined {
+/** The sags measured at the baselines of the blend, those with the largest share first, each with its own values. */
+export function baselineSags({ shares }: BlendBasis, end: End): readonly MeasuredSag[] {
   const place = suspensionOf(end);
-  const measured = [...basis.shares]
+  return [...shares]
     .sort((a, b) => b.share - a.share)
-    .find((entry) => entry.baseline.sag?.[place] !== undefined)?.baseline;
-  const sag = measured?.sag?.[place];
-  return measured && sag ? { sag, values: measured.values, heldAt: measured.heldAt, mass: measured.mass } : undefined;
+    .flatMap(({ baseline: { sag, values, heldAt, mass } }) => {
+      const measured = sag?.[place];
+      return measured ? { sag: measured, values, heldAt, mass } : [];
+    });
 }
 
 function applyPhysics(
@@ -123,7 +121,8 @@ function applyPhysics(
     const exact = () => exactValues(mounted, draft);
     const forMass = massCorrection(mounted, model, exact(), massThen);
     applyCorrections(mounted, draft, listOf(forMass));
-    const modelThen = suspensionModel(mounted, model.end, { ...onCourse, altitude: altitudeThen });
+    const there = { ...onCourse, altitude: altitudeThen };
+    const modelThen = suspensionModel(mounted, model.end, there, baselineSags(basis, model.end));
     const forAltitude =
       modelThen &&
       altitudeCorrection(mounted, modelThen, model, exact(), { atBaseline: altitudeThen, today: onCourse.altitude });

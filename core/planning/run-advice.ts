@@ -3,19 +3,20 @@ import type { Advice, AdviceInput, EarlierMove } from "#core/advice/adjustment.t
 import { adviseOnRun } from "#core/advice/adjustments.ts";
 import { type BlendBasis, blendBasis, blendedValues } from "#core/advice/baseline-blend.ts";
 import { ridingValues } from "#core/advice/riding-values.ts";
+import { baselineSags } from "#core/advice/weekend-setup.ts";
 import { type Ledger, settledValue } from "#core/ledger/ledger.ts";
-import { splitSubject } from "#core/ledger/record.ts";
 import { toSi } from "#core/quantity/unit.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import { baselinesOf, type RiderBike, riderBike } from "#core/team/roster.ts";
 import type { Surroundings } from "#core/team/surroundings.ts";
 import { changelog } from "#core/weekend/changelog.ts";
-import { parseSettingKey, settingsOnBike } from "#core/weekend/on-the-bike.ts";
+import { settingsOnBike } from "#core/weekend/on-the-bike.ts";
 import { programme } from "#core/weekend/programme.ts";
-import { settingKind } from "#core/weekend/record-kinds.ts";
 import type { LoggedRun } from "#core/weekend/runs.ts";
 import type { Setting } from "#core/weekend/setting.ts";
 import { benchReadings } from "./bench-readings.ts";
+import { measuredSags } from "./measured-sags.ts";
+import { settingsAtRun } from "./settings-at-run.ts";
 import { describeSheetProblem, type SheetProblem } from "./setup-sheet.ts";
 
 export type RunAdviceResult =
@@ -58,26 +59,13 @@ export function adviceOnRun(ledger: Ledger, logged: LoggedRun): RunAdviceResult 
     ridingAtRun: ridingValues(mounted, settingsAtRun(ledger, logged, now), ride),
     baseline: blendedValues(basis, mounted.parts),
     baselineSag: baselineSag(basis),
+    measuredBefore: {
+      front: [...measuredSags(ledger, mounted, "front", logged.id), ...baselineSags(basis, "front")],
+      rear: [...measuredSags(ledger, mounted, "rear", logged.id), ...baselineSags(basis, "rear")],
+    },
     earlier: earlierMoves(ledger, logged),
   };
   return { ok: true, advice: adviseOnRun(input), input, mounted };
-}
-
-/** The settings that the run's own record names; what it does not name is taken to be as now. */
-function settingsAtRun(
-  ledger: Ledger,
-  { run, riderId }: LoggedRun,
-  now: ReadonlyMap<AdjusterPath, Setting>,
-): ReadonlyMap<AdjusterPath, Setting> {
-  const then = new Map(now);
-  for (const id of run.setup ?? []) {
-    const record = ledger.record(id);
-    const subject = record && splitSubject(record.subject);
-    const address = subject?.kind === settingKind.kind ? parseSettingKey(subject.key) : undefined;
-    if (record?.value === undefined || address?.riderId !== riderId || address.bikeId !== run.bike) continue;
-    then.set(address.path, record.value as Setting);
-  }
-  return then;
 }
 
 /** The sag of the baseline that has the largest share in this weekend's blend, where it was measured. */

@@ -64,6 +64,7 @@ function inputFor(mounted: RiderBike): AdviceInput {
     ridingAtRun: values,
     baseline: values,
     baselineSag: {},
+    measuredBefore: { front: [], rear: [] },
     earlier: [],
   };
 }

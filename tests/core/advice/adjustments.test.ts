@@ -17,6 +17,7 @@ function input(front: EndFeedback, changes: Partial<AdviceInput> = {}, rear: End
     ridingAtRun: values,
     baseline: setupValues,
     baselineSag: {},
+    measuredBefore: { front: [], rear: [] },
     earlier: [],
     ...changes,
   };
