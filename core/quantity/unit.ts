@@ -67,6 +67,11 @@ export type Unit = keyof typeof definitions;
 /** All units, in the order in which a list of choices shows them. */
 export const units = Object.keys(definitions) as readonly Unit[];
 
+/** True when `text` is one of {@link units}, spelled exactly. */
+export function isUnit(text: string): text is Unit {
+  return Object.hasOwn(definitions, text);
+}
+
 /** What `unit` measures. */
 export function dimensionOf(unit: Unit): Dimension {
   return definitions[unit].dimension;

@@ -4,6 +4,7 @@ import { unworded } from "#core/ledger/field-problem.ts";
 import { type Scenario, scenarioSchema } from "#scenarios/schema/scenario.ts";
 import { programmeProblems } from "./check-steps.ts";
 import { teamProblems } from "./check-team.ts";
+import { fillDefaultSizes } from "./fill-default-sizes.ts";
 import { issueSentence } from "./issue-sentence.ts";
 
 /** A scenario, or everything that is wrong with it, one sentence each. */
@@ -12,7 +13,7 @@ export type ParsedScenario =
   | { readonly ok: false; readonly problems: readonly string[] };
 
 /**
- * Reads a scenario from the text of its file. A team that is only named (`"team": "team.json"`) is asked for.
+ * Reads a scenario from the text of its file. Adjusters may leave their sizes to the defaults of the trade. A team that is only named (`"team": "team.json"`) is asked for.
  * @param teamText gives the text of the named file, or undefined when there is none.
  */
 export function parseScenario(
@@ -21,8 +22,9 @@ export function parseScenario(
 ): ParsedScenario {
   const file = parseJson("The scenario", text);
   if (!file.ok) return file;
-  const whole = withTeam(file.value, teamText);
-  if (!whole.ok) return whole;
+  const joined = withTeam(file.value, teamText);
+  if (!joined.ok) return joined;
+  const whole = { value: fillDefaultSizes(joined.value) };
   const parsed = z.safeParse(scenarioSchema, whole.value, { error: () => unworded });
   if (!parsed.success) {
     return { ok: false, problems: parsed.error.issues.map((issue) => issueSentence(issue, whole.value)) };

@@ -19,6 +19,8 @@ import {
   radians,
   squareMetres,
 } from "#core/quantity/quantity.ts";
+import { toSi } from "#core/quantity/unit.ts";
+import { defaultSizes } from "#core/team/default-sizes.ts";
 
 /* Facts of the trade: common practice, no source. The fork is made up, of an ordinary size. */
 
@@ -103,5 +105,36 @@ describe("the secondary pressure", () => {
     const after = metres(start + 1e-9);
     expect(spring.rate(after)).toBeLessThan(spring.rate(before) * 0.9);
     expect(spring.force(after) - spring.force(before)).toBeLessThan(0.01);
+  });
+});
+
+describe("the default sizes of the chambers", () => {
+  it("1 to 2 psi in either chamber is felt", () => {
+    for (const kind of ["main-pressure", "secondary-pressure"] as const) {
+      expect(defaultSizes(kind, "psi")?.felt).toBeGreaterThanOrEqual(1);
+      expect(defaultSizes(kind, "psi")?.felt).toBeLessThanOrEqual(2);
+    }
+  });
+
+  it("5 psi in the main chamber and 10 psi in the secondary chamber are drastic: the largest change at a time", () => {
+    expect(defaultSizes("main-pressure", "psi")?.large).toBe(5);
+    expect(defaultSizes("secondary-pressure", "psi")?.large).toBe(10);
+  });
+
+  it("other units have the same sizes, to what their step can say", () => {
+    for (const [kind, unit] of [
+      ["main-pressure", "bar"],
+      ["main-pressure", "kPa"],
+      ["secondary-pressure", "bar"],
+      ["secondary-pressure", "kPa"],
+    ] as const) {
+      const theirs = defaultSizes(kind, unit);
+      const ours = defaultSizes(kind, "psi");
+      if (!theirs || !ours) throw new Error(`No sizes for ${kind} in ${unit}.`);
+      for (const size of ["felt", "large"] as const) {
+        const difference = toSi({ value: theirs[size], unit }) - toSi({ value: ours[size], unit: "psi" });
+        expect(Math.abs(difference)).toBeLessThanOrEqual(toSi({ value: theirs.step, unit }));
+      }
+    }
   });
 });

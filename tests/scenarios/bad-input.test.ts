@@ -28,6 +28,19 @@ describe("a scenario", () => {
     expect(parseScenario(scenarioText, (name) => (name === "team.json" ? teamText : undefined)).ok).toBe(true);
   });
 
+  it("may leave the sizes of an adjuster to the defaults of the trade, and keeps those that it names", () => {
+    const scenario: Loose = { ...JSON.parse(scenarioText), team: JSON.parse(teamText) };
+    const adjusters = scenario.team.parts["alder-fork"].adjusters;
+    const main = adjusters.find((adjuster: Loose) => adjuster.kind === "main-pressure");
+    for (const size of ["step", "felt", "large"]) delete main[size];
+    const secondary = adjusters.find((adjuster: Loose) => adjuster.kind === "secondary-pressure");
+    secondary.large = 8;
+    const parsed = parseScenario(JSON.stringify(scenario));
+    const filled = parsed.ok ? (parsed.scenario.team.parts["alder-fork"]?.adjusters ?? []) : [];
+    expect(filled.find(({ kind }) => kind === "main-pressure")).toMatchObject({ step: 0.5, felt: 2, large: 5 });
+    expect(filled.find(({ kind }) => kind === "secondary-pressure")).toMatchObject({ large: 8 });
+  });
+
   it.each<[string, (scenario: Loose) => void, string]>([
     [
       "a number that is no number",
