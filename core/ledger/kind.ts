@@ -16,6 +16,11 @@ export type RecordKind<Value = unknown> = {
    * of one value can stand in a list of kinds.
    */
   fact?(value: Value): unknown;
+  /**
+   * Why a record cannot stand under `key`: nothing is ever called so, or the value cannot belong to what is (`value` is
+   * undefined in a record that voids). A sentence without a full stop, undefined when it can; every key can when absent.
+   */
+  misfit?(key: string, value: Value | undefined): string | undefined;
 };
 
 /** Checks a kind as it is defined; throws on a name that no subject could carry, or on `fact` with `fields`. */

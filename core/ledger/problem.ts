@@ -11,6 +11,8 @@ export type LedgerProblem =
   | { readonly type: "unknown kind"; readonly kind: string }
   | { readonly type: "bad value"; readonly subject: string; readonly fields: readonly FieldProblem[] }
   | { readonly type: "wrong document"; readonly subject: string; readonly document: string; readonly allowed: string }
+  /** The kind has no such thing, or the value cannot belong to it. */
+  | { readonly type: "misfit"; readonly subject: string; readonly sentence: string }
   /** The same id came with different contents, so neither is trusted. */
   | { readonly type: "conflicting"; readonly record: string }
   | { readonly type: "bad key"; readonly kind: string; readonly key: string }
@@ -36,6 +38,8 @@ export function describeLedgerProblem(problem: LedgerProblem): string {
       return `This version of the program does not know records of the kind "${problem.kind}".`;
     case "bad value":
       return `${problem.subject}: ${sentences(problem.fields)}.`;
+    case "misfit":
+      return `${problem.subject}: ${problem.sentence}.`;
     case "wrong document":
       return `${problem.subject} does not belong in the document "${problem.document}"; it is allowed in ${problem.allowed}.`;
     case "conflicting":

@@ -28,9 +28,13 @@ export function readRecord(raw: unknown, document: string, registry: KindRegistr
       problem: { type: "wrong document", subject, document, allowed: allowed.described },
     };
   }
-  if (record.voided !== undefined) return { ok: true, record };
-  const value = readValue(kind, record.subject, record.value);
-  return value.ok ? { ok: true, record: { ...record, value: value.value } } : { ...value, id: record.id };
+  const value = record.voided === undefined ? readValue(kind, record.subject, record.value) : undefined;
+  if (value?.ok === false) return { ...value, id: record.id };
+  const sentence = kind.misfit?.(key, value?.value);
+  if (sentence !== undefined) {
+    return { ok: false, id: record.id, problem: { type: "misfit", subject: record.subject, sentence } };
+  }
+  return { ok: true, record: value === undefined ? record : { ...record, value: value.value } };
 }
 
 /** Judges a value by its kind's schema. */

@@ -6,8 +6,9 @@
  * a more open damper, hence less damping.
  */
 import * as z from "zod/mini";
-import { type Dimension, dimensionOf, type Unit, units } from "#core/quantity/unit.ts";
+import { type Dimension, type TypedQuantity, type Unit, units } from "#core/quantity/unit.ts";
 import { type Place, places } from "./place.ts";
+import { unsettable } from "./settable-range.ts";
 
 export const adjusterKinds = [
   "main-pressure",
@@ -44,6 +45,10 @@ export function isDamperAdjuster(kind: AdjusterKind): boolean {
   return dimensionByKind[kind] === "clicks";
 }
 
+/** The finest step of an adjuster, in its unit, and the most steps that it may have; common practice, no source. */
+const FINEST_STEP = 0.001;
+const MOST_STEPS = 10_000;
+
 /**
  * One adjuster of a part. All numbers are in `unit`.
  * - `minimum`, `maximum`: what the adjuster can be set to; for a pressure the maximum is the part's marked maximum.
@@ -58,24 +63,42 @@ export const adjusterSchema = z
     unit: z.enum(units as [Unit, ...Unit[]], { error: `allowed units: ${units.join(", ")}` }),
     minimum: z.number(),
     maximum: z.number(),
-    step: z.number().check(z.positive()),
+    step: z.number().check(z.gte(FINEST_STEP)),
     felt: z.number().check(z.positive()),
     large: z.number().check(z.positive()),
     perClick: z.optional(z.number().check(z.gt(0), z.lt(1))),
   })
   .check(
-    z.refine((adjuster) => dimensionOf(adjuster.unit) === dimensionByKind[adjuster.kind], {
-      error: (issue) => {
-        const adjuster = issue.input as { kind: AdjusterKind; unit: string };
-        return `${adjuster.kind} cannot be in ${adjuster.unit}: it is measured in units of ${dimensionByKind[adjuster.kind]}`;
-      },
+    z.refine((adjuster) => unsettableEnd(adjuster) === undefined, {
+      error: (issue) => unsettableEnd(issue.input as Ends),
     }),
     z.refine((adjuster) => adjuster.minimum < adjuster.maximum, { error: "the minimum must be below the maximum" }),
     z.refine((adjuster) => adjuster.step <= adjuster.felt && adjuster.felt <= adjuster.large, {
       error: "step, felt and large must not decrease in this order",
     }),
+    // What looks for a value tries the steps one by one.
+    z.refine(({ minimum, maximum, step, large }) => Math.max(maximum - minimum, large) / step <= MOST_STEPS, {
+      error: `an adjuster has at most ${MOST_STEPS} steps`,
+    }),
   );
 export type Adjuster = z.infer<typeof adjusterSchema>;
+
+type Ends = { readonly kind: AdjusterKind; readonly unit: Unit; readonly minimum: number; readonly maximum: number };
+
+/** The first end of the range that can never be set, in words. */
+function unsettableEnd({ kind, unit, minimum, maximum }: Ends): string | undefined {
+  const why =
+    unsettable(dimensionByKind[kind], { value: minimum, unit }) ??
+    unsettable(dimensionByKind[kind], { value: maximum, unit });
+  return why && `${kind} ${why}`;
+}
+
+/** Why `quantity` can never be what the adjuster at `path` is set to, in words; undefined when some part may allow it. */
+export function unsettableAt(path: string, quantity: TypedQuantity): string | undefined {
+  const address = parseAdjusterPath(path);
+  const why = address && unsettable(dimensionByKind[address.kind], quantity);
+  return why && `${path} ${why}`;
+}
 
 /** An adjuster's address on a bike, such as `fork.main-pressure`. */
 export type AdjusterPath = `${Place}.${AdjusterKind}`;

@@ -5,7 +5,7 @@
  */
 import * as z from "zod/mini";
 import type { TypedQuantity } from "#core/quantity/unit.ts";
-import { type AdjusterPath, adjusterPaths } from "./adjuster.ts";
+import { type AdjusterPath, adjusterPaths, unsettableAt } from "./adjuster.ts";
 import { grounds } from "./ground.ts";
 import { identifierSchema } from "./identifier.ts";
 import { riderMassSchema } from "./people.ts";
@@ -19,6 +19,15 @@ export const setupValuesSchema = z.partialRecord(
   anyQuantitySchema,
 );
 export type SetupValues = Readonly<Partial<Record<AdjusterPath, TypedQuantity>>>;
+
+/** The first value that no part can ever be set to, in words; undefined when there is none. */
+export function unsettableIn(values: SetupValues): string | undefined {
+  for (const [path, quantity] of Object.entries(values) as [AdjusterPath, TypedQuantity][]) {
+    const why = unsettableAt(path, quantity);
+    if (why !== undefined) return why;
+  }
+  return undefined;
+}
 
 const sag = quantitySchema("length", { minimum: { value: 1, unit: "mm" }, maximum: { value: 200, unit: "mm" } });
 

@@ -36,7 +36,14 @@ export const coilGeometrySchema = z.object({ stroke: length, threadPitch: length
 /** Tyre: the lower of the two marked maxima holds. */
 export const tyreGeometrySchema = z.object({ tyreMarkedMaximum: pressure, rimMarkedMaximum: pressure });
 
-const common = { name: nameSchema, place: z.enum(places), adjusters: z.array(adjusterSchema) };
+/** An adjuster's address on a bike is its place and its kind, so a part has one of a kind at most. */
+const adjusters = z.array(adjusterSchema).check(
+  z.refine((all) => new Set(all.map(({ kind }) => kind)).size === all.length, {
+    error: "a part has one adjuster of a kind at most",
+  }),
+);
+
+const common = { name: nameSchema, place: z.enum(places), adjusters };
 
 export const partSchema = z.discriminatedUnion("archetype", [
   z.object({ archetype: z.literal("air"), ...common, geometry: airGeometrySchema }),

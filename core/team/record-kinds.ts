@@ -1,22 +1,59 @@
 /** The kinds of record that describe the team. All live in the team's document. */
 import { defineKind } from "#core/ledger/kind.ts";
-import { baselineSchema } from "./baseline.ts";
+import { baselineSchema, unsettableIn } from "./baseline.ts";
 import { bikeSchema } from "./bike.ts";
+import { courseTypes } from "./course-type.ts";
+import { identifierOf, keyForm } from "./key-form.ts";
 import { partSchema } from "./part.ts";
 import { memberSchema, riderSchema } from "./people.ts";
 
 /** Key: member. */
-export const memberKind = defineKind({ kind: "member", scope: "team", schema: memberSchema, merge: "fields" });
+export const memberKind = defineKind({
+  kind: "member",
+  scope: "team",
+  schema: memberSchema,
+  merge: "fields",
+  misfit: keyForm(identifierOf("member")),
+});
 /** Key: rider. */
-export const riderKind = defineKind({ kind: "rider", scope: "team", schema: riderSchema, merge: "fields" });
+export const riderKind = defineKind({
+  kind: "rider",
+  scope: "team",
+  schema: riderSchema,
+  merge: "fields",
+  misfit: keyForm(identifierOf("rider")),
+});
 /** Key: bike. */
-export const bikeKind = defineKind({ kind: "bike", scope: "team", schema: bikeSchema, merge: "fields" });
+export const bikeKind = defineKind({
+  kind: "bike",
+  scope: "team",
+  schema: bikeSchema,
+  merge: "fields",
+  misfit: keyForm(identifierOf("bike")),
+});
 /** Key: part. */
-export const partKind = defineKind({ kind: "part", scope: "team", schema: partSchema, merge: "fields" });
+export const partKind = defineKind({
+  kind: "part",
+  scope: "team",
+  schema: partSchema,
+  merge: "fields",
+  misfit: keyForm(identifierOf("part")),
+});
+const baselineKey = keyForm(identifierOf("rider"), {
+  name: "course type",
+  accepts: (text) => courseTypes.some((type) => type === text),
+});
+
 /**
  * Key: rider/course type. Merged whole: a baseline is one setup that was ridden together, and half of one with half of
  * another is a setup that nobody has ridden.
  */
-export const baselineKind = defineKind({ kind: "baseline", scope: "team", schema: baselineSchema, merge: "whole" });
+export const baselineKind = defineKind({
+  kind: "baseline",
+  scope: "team",
+  schema: baselineSchema,
+  merge: "whole",
+  misfit: (key, baseline) => baselineKey(key) ?? (baseline && unsettableIn(baseline.values)),
+});
 
 export const teamKinds = [memberKind, riderKind, bikeKind, partKind, baselineKind] as const;

@@ -2,7 +2,7 @@
 
 import type { RecordKind } from "#core/ledger/kind.ts";
 import { type Ledger, settledValue } from "#core/ledger/ledger.ts";
-import { type Adjuster, type AdjusterPath, adjusterPath } from "./adjuster.ts";
+import { type Adjuster, type AdjusterPath, adjusterPath, parseAdjusterPath } from "./adjuster.ts";
 import type { Baseline } from "./baseline.ts";
 import type { Bike } from "./bike.ts";
 import { type CourseType, courseTypes } from "./course-type.ts";
@@ -86,10 +86,10 @@ export function mountedAdjusters(parts: RiderBike["parts"]): readonly MountedAdj
 
 /** The adjuster at `path` on a bike, if there is one. */
 export function mountedAdjuster(parts: RiderBike["parts"], path: AdjusterPath): MountedAdjuster | undefined {
-  const [place, kind] = path.split(".") as [Place, Adjuster["kind"]];
-  const part = parts[place];
-  const adjuster = part && adjusterOf(part, kind);
-  return part && adjuster ? { path, place, part, adjuster } : undefined;
+  const address = parseAdjusterPath(path);
+  const part = address && parts[address.place];
+  const adjuster = part && adjusterOf(part, address.kind);
+  return adjuster && { path, place: address.place, part, adjuster };
 }
 
 /** A rider's baselines by course type; a type without one is absent. */

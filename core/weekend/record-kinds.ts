@@ -1,5 +1,7 @@
 /** The kinds of record of a race weekend, and the list of all kinds there are. */
 import { defineKind } from "#core/ledger/kind.ts";
+import { isAdjusterPath, unsettableAt } from "#core/team/adjuster.ts";
+import { identifierOf, keyForm } from "#core/team/key-form.ts";
 import { teamKinds } from "#core/team/record-kinds.ts";
 import { conditionsSchema } from "./conditions.ts";
 import { courseSchema } from "./course.ts";
@@ -9,20 +11,53 @@ import { runSchema } from "./run.ts";
 import { settingSchema } from "./setting.ts";
 import { venueSchema } from "./venue.ts";
 
+const weekendKey = keyForm(identifierOf("weekend"));
+const sessionKey = keyForm(identifierOf("weekend"), identifierOf("session"));
+const runKey = keyForm(identifierOf("rider"), identifierOf("run"));
+const settingKeyForm = keyForm(identifierOf("rider"), identifierOf("bike"), {
+  name: "place.adjuster",
+  accepts: isAdjusterPath,
+});
+
 /** Key: venue. */
-export const venueKind = defineKind({ kind: "venue", scope: "team", schema: venueSchema, merge: "fields" });
+export const venueKind = defineKind({
+  kind: "venue",
+  scope: "team",
+  schema: venueSchema,
+  merge: "fields",
+  misfit: keyForm(identifierOf("venue")),
+});
 /** Key: weekend. */
-export const weekendKind = defineKind({ kind: "weekend", scope: "team", schema: raceWeekendSchema, merge: "fields" });
+export const weekendKind = defineKind({
+  kind: "weekend",
+  scope: "team",
+  schema: raceWeekendSchema,
+  merge: "fields",
+  misfit: weekendKey,
+});
 /** Key: weekend. */
-export const courseKind = defineKind({ kind: "course", scope: "team", schema: courseSchema, merge: "fields" });
+export const courseKind = defineKind({
+  kind: "course",
+  scope: "team",
+  schema: courseSchema,
+  merge: "fields",
+  misfit: weekendKey,
+});
 /** Key: weekend/session. */
-export const sessionKind = defineKind({ kind: "session", scope: "team", schema: sessionSchema, merge: "fields" });
+export const sessionKind = defineKind({
+  kind: "session",
+  scope: "team",
+  schema: sessionSchema,
+  merge: "fields",
+  misfit: sessionKey,
+});
 /** Key: weekend/session. */
 export const conditionsKind = defineKind({
   kind: "conditions",
   scope: "team",
   schema: conditionsSchema,
   merge: "fields",
+  misfit: sessionKey,
 });
 /** Key: rider/bike/place.adjuster. Two settings are the same fact when the same value was set, in the same unit. */
 export const settingKind = defineKind({
@@ -31,11 +66,19 @@ export const settingKind = defineKind({
   schema: settingSchema,
   merge: "whole",
   fact: (setting) => setting.quantity,
+  misfit: (key, setting) =>
+    settingKeyForm(key) ?? (setting && unsettableAt(key.slice(key.lastIndexOf("/") + 1), setting.quantity)),
 });
 /** Key: rider/run. */
-export const runKind = defineKind({ kind: "run", scope: "rider", schema: runSchema, merge: "fields" });
+export const runKind = defineKind({ kind: "run", scope: "rider", schema: runSchema, merge: "fields", misfit: runKey });
 /** Key: rider/run. */
-export const decisionKind = defineKind({ kind: "decision", scope: "rider", schema: decisionSchema, merge: "fields" });
+export const decisionKind = defineKind({
+  kind: "decision",
+  scope: "rider",
+  schema: decisionSchema,
+  merge: "fields",
+  misfit: runKey,
+});
 
 /** Every kind of record that this version can read. */
 export const allKinds = [

@@ -2,8 +2,10 @@ import { describe, expect, it } from "vitest";
 import * as z from "zod/mini";
 import { createKindRegistry, defineKind } from "#core/ledger/kind.ts";
 import { createLedger, settledValue } from "#core/ledger/ledger.ts";
+import { describeLedgerProblem } from "#core/ledger/write.ts";
 import {
   clicksKind,
+  deskOf,
   ledgerOf,
   machineKind,
   numbersOf,
@@ -94,6 +96,30 @@ describe("records that are set aside", () => {
       "rider/r10/2031",
       "rider/r2/2031",
     ]);
+  });
+
+  it("M7 a kind judges the key, also of a record that voids, and whether the value fits under it", () => {
+    const shelf = defineKind({
+      kind: "shelf",
+      scope: "team",
+      merge: "whole",
+      schema: z.object({ row: z.string() }),
+      misfit: (key, value) =>
+        key.length > 1 ? "shelves have one letter" : value?.row === key ? "it cannot stand in itself" : undefined,
+    });
+    const ledger = createLedger(createKindRegistry([shelf]));
+    ledger.addMany(
+      [states(1, "shelf:a", { row: "b" }), states(2, "shelf:a", { row: "a" }, 1), voids(3, "shelf:ab")],
+      "team",
+    );
+    expect(settledValue(ledger.current(shelf, "a"))).toEqual({ row: "b" });
+    expect(ledger.keys(shelf)).toEqual(["a"]);
+    expect(ledger.unreadable().map(({ problem }) => describeLedgerProblem(problem))).toEqual([
+      "shelf:a: it cannot stand in itself.",
+      "shelf:ab: shelves have one letter.",
+    ]);
+    const { writer } = deskOf(ledger);
+    expect(writer.set(shelf, "ab", { row: "b" })).toMatchObject({ ok: false, problem: { type: "misfit" } });
   });
 
   it("M8 one id with two contents sets both aside, whichever came first and whether or not they can be read", () => {

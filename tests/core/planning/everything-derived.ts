@@ -1,0 +1,67 @@
+/** Everything that the screens and the replay ask of the records, in one value. */
+import type { Ledger } from "#core/ledger/ledger.ts";
+import { approvals } from "#core/planning/baseline-approvals.ts";
+import { baselineMatrix, compareBaselines, dominantType, proposeBaseline } from "#core/planning/baseline-review.ts";
+import { answeredRun, describeCause } from "#core/planning/changelog-text.ts";
+import { confirmationEntry } from "#core/planning/entries.ts";
+import { riddenSag } from "#core/planning/ridden-sag.ts";
+import { adviceOnRun } from "#core/planning/run-advice.ts";
+import { answerToRun } from "#core/planning/run-answer.ts";
+import { describeSheetProblem, setupSheet } from "#core/planning/setup-sheet.ts";
+import { courseTypes } from "#core/team/course-type.ts";
+import { riderKind } from "#core/team/record-kinds.ts";
+import { members, riderBikes } from "#core/team/roster.ts";
+import { changelog } from "#core/weekend/changelog.ts";
+import { disputes } from "#core/weekend/disputes.ts";
+import { settingsOnBike, valuesOnBike } from "#core/weekend/on-the-bike.ts";
+import { currentWeekend, programme, seasonOf, weekends } from "#core/weekend/programme.ts";
+import { loggedRuns } from "#core/weekend/runs.ts";
+
+export function everythingDerived(ledger: Ledger) {
+  const plans = weekends(ledger).map(({ id, weekend }) => ({ plan: programme(ledger, id), season: seasonOf(weekend) }));
+  const log = changelog(ledger);
+  const riders = ledger.keys(riderKind);
+  return {
+    plans,
+    today: currentWeekend(ledger, "2026-05-30"),
+    members: members(ledger),
+    disputes: disputes(ledger),
+    unreadable: ledger.unreadable().length,
+    log: log.map((change) => [change, describeCause(change), answeredRun(change)]),
+    matrix: baselineMatrix(ledger).map(({ mounted, cells }) =>
+      courseTypes.map((type) =>
+        cells[type].versions.map(({ value }) => compareBaselines(mounted, cells[type].baseline, value)),
+      ),
+    ),
+    approvals: plans.map(({ plan }) => plan && approvals(ledger, { weekend: plan.weekendId })),
+    sheets: riders.flatMap((rider) =>
+      plans.flatMap(({ plan }) => plan?.sessions.map(({ id }) => setupSheet(ledger, plan.weekendId, id, rider)) ?? []),
+    ),
+    bikes: riderBikes(ledger).map((mounted) => {
+      const settings = settingsOnBike(ledger, mounted);
+      return {
+        onTheBike: valuesOnBike(settings),
+        confirmations: [...settings].map(([path, current]) => confirmationEntry(mounted, path, current)),
+        weekends: plans.map(({ plan }) => {
+          if (!plan) return undefined;
+          const ride = { temperature: { value: 20, unit: "°C" as const }, altitude: { value: 0, unit: "m" as const } };
+          return {
+            type: plan.course && dominantType(plan.course.mix),
+            sag: riddenSag(ledger, mounted, plan.weekendId),
+            proposal: proposeBaseline(ledger, mounted, "steep", plan.weekendId, ride),
+          };
+        }),
+      };
+    }),
+    runs: plans.flatMap(({ plan }) =>
+      (plan ? loggedRuns(ledger, plan.weekendId) : []).map((logged) => {
+        const advice = adviceOnRun(ledger, logged);
+        return {
+          advice,
+          answer: answerToRun(ledger, logged),
+          problem: !advice.ok && describeSheetProblem(advice.problem),
+        };
+      }),
+    ),
+  };
+}
