@@ -71,6 +71,25 @@ const plausible: Readonly<Record<string, readonly (readonly [key: string, sample
   decision: [["alder/r1", { outcome: "adjusted" }]],
 };
 
+/** Setups at the very limits of their parts, where the least correction is one too many. */
+const atTheLimits = [
+  baseline({
+    "fork.main-pressure": { value: 110, unit: "psi" },
+    "fork.secondary-pressure": { value: 115, unit: "psi" },
+    "fork.rebound": { value: 0, unit: "clicks" },
+    "shock.spring-rate": { value: 120, unit: "N/mm" },
+    "front-tyre.tyre-pressure": { value: 12, unit: "psi" },
+    "rear-tyre.tyre-pressure": { value: 35, unit: "psi" },
+  }),
+  baseline({
+    "fork.main-pressure": { value: 20, unit: "psi" },
+    "fork.rebound": { value: 16, unit: "clicks" },
+    "shock.spring-rate": { value: 40, unit: "N/mm" },
+    "front-tyre.tyre-pressure": { value: 35, unit: "psi" },
+    "rear-tyre.tyre-pressure": { value: 12, unit: "psi" },
+  }),
+];
+
 /** How many records a plausible team has. */
 const OWN = Object.values(plausible).flat().length;
 
@@ -105,7 +124,9 @@ export const hostileRecords: fc.Arbitrary<readonly unknown[]> = fc
       fc.constantFrom(...allKinds).chain((kind) => {
         const samples = samplesOf(kind);
         const keys = fc.oneof(fc.constantFrom(...samples.map(([key]) => key)), fc.constantFrom(...strangeKeys));
-        return fc.constantFrom(...samples).chain(([, sample]) => recordOf(kind, keys, sample));
+        const bent = samples.map(([, sample]) => sample);
+        const of = kind.kind === "baseline" ? [...bent, ...atTheLimits, ...atTheLimits] : bent;
+        return fc.constantFrom(...of).chain((sample) => recordOf(kind, keys, sample));
       }),
       { maxLength: 12 },
     ),

@@ -76,7 +76,13 @@ describe("whatever records a faulty or hostile device sends, as far as the ledge
             if (weekend) expect(brokenLimits(mounted, { [path]: weekend }, {})).toEqual([]);
             if (bench) expect(brokenLimits(mounted, { [path]: bench }, {})).toEqual([]);
           }
-          for (const { path, to } of sequence.steps) expect(brokenLimits(mounted, { [path]: to }, {})).toEqual([]);
+          let state: SetupValues = Object.fromEntries(
+            sequence.steps.flatMap(({ path, from }) => (from ? [[path, from]] : [])),
+          );
+          for (const { path, to } of sequence.steps) {
+            expect(checkValue(mounted, path, to, state)).toBeUndefined();
+            state = { ...state, [path]: to };
+          }
         }
       }),
       { numRuns },
