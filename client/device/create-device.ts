@@ -3,6 +3,7 @@
  * and acts that write. `create…` owns its scope: it closes with its owner.
  */
 import { type Accessor, createMemo, createSignal, onCleanup } from "solid-js";
+import type { RecordKind } from "#core/ledger/kind.ts";
 import { type Ledger, settledValue } from "#core/ledger/ledger.ts";
 import type { WriteEntry, WriteOptions, WriteResult, Writer } from "#core/ledger/write.ts";
 import type { Member } from "#core/team/people.ts";
@@ -24,6 +25,8 @@ export interface Device {
   /** Writes all entries as one batch, or none. */
   write(entries: readonly WriteEntry[], options?: WriteOptions): WriteResult;
   revert(recordId: string): WriteResult;
+  /** Takes a subject back, with the reason (1 to 500 characters); its records stay readable. */
+  withdraw(kind: RecordKind, key: string, reason: string, options?: WriteOptions): WriteResult;
   resolve: Writer["resolve"];
 }
 
@@ -88,6 +91,7 @@ export function createDevice(): Device {
     },
     write: (entries, options) => writer().setMany(entries, options),
     revert: (recordId) => writer().revert(recordId),
+    withdraw: (kind, key, reason, options) => writer().voidSubject(kind, key, reason, options),
     resolve: (kind, key, value, options) => writer().resolve(kind, key, value, options),
   };
 }

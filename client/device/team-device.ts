@@ -9,9 +9,9 @@ import { createLedger, type Ledger } from "#core/ledger/ledger.ts";
 import { createWriter, type Writer } from "#core/ledger/write.ts";
 import { riderKind } from "#core/team/record-kinds.ts";
 import { documentForRecord } from "#core/weekend/documents.ts";
-import { currentWeekend, seasonOf } from "#core/weekend/programme.ts";
 import { allKinds } from "#core/weekend/record-kinds.ts";
 import { type DocumentReplica, openReplica } from "./document-replica.ts";
+import { openSeasons, writingSeason } from "./open-seasons.ts";
 import { type SyncStatus, syncStatus } from "./sync-status.ts";
 
 export interface TeamDevice {
@@ -23,7 +23,7 @@ export interface TeamDevice {
   refusals(): readonly string[];
   /** Writes as `memberId`. Use it once {@link TeamDevice.isLoaded}. */
   writerFor(memberId: string): Writer;
-  /** Opens the season's documents of these riders; "all" for everybody in the team, also those who join later. */
+  /** Opens the seasons' documents of these riders; "all" for everybody in the team, also those who join later. */
   showRiders(riders: "all" | readonly string[]): void;
   onStatus(listener: () => void): () => void;
   close(): void;
@@ -64,13 +64,11 @@ export function openTeamDevice(context: TeamDeviceContext): TeamDevice {
     replicas.set(name, replica);
     return replica;
   };
-  const season = (): number => {
-    const current = currentWeekend(ledger, new Date(now()).toISOString().slice(0, 10));
-    return current ? seasonOf(current.weekend) : new Date(now()).getUTCFullYear();
-  };
+  const today = (): string => new Date(now()).toISOString().slice(0, 10);
   const openShown = (): void => {
     const riders = shown === "all" ? ledger.keys(riderKind) : shown;
-    for (const rider of riders) open(`rider/${rider}/${season()}`);
+    const seasons = openSeasons(ledger, today());
+    for (const rider of riders) for (const season of seasons) open(`rider/${rider}/${season}`);
   };
   open("team");
   const stopFollowing = ledger.onChange((subjects) => {
@@ -97,7 +95,7 @@ export function openTeamDevice(context: TeamDeviceContext): TeamDevice {
         now: () => new Date(now()).toISOString(),
         by: memberId,
         device: deviceId,
-        documentFor: (kind: RecordKind, key: string) => documentForRecord(kind, key, season()),
+        documentFor: (kind: RecordKind, key: string) => documentForRecord(kind, key, writingSeason(ledger, today())),
       }),
     showRiders: (riders) => {
       shown = riders;
