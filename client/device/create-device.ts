@@ -3,12 +3,16 @@
  * and acts that write. `create…` owns its scope: it closes with its owner.
  */
 import { type Accessor, createMemo, createSignal, onCleanup } from "solid-js";
+import { monotonicFactory } from "ulid";
 import type { RecordKind } from "#core/ledger/kind.ts";
 import { type Ledger, settledValue } from "#core/ledger/ledger.ts";
 import type { WriteEntry, WriteOptions, WriteResult, Writer } from "#core/ledger/write.ts";
 import type { Member } from "#core/team/people.ts";
 import { memberKind } from "#core/team/record-kinds.ts";
+import { browserTimers, wakeOnReturn } from "./browser-time.ts";
+import { webSockets } from "./connection/socket.ts";
 import { browserStorage, deviceId, storedMember, storeMember } from "./identity.ts";
+import { createIndexedDbStorage } from "./storage/indexed-db-storage.ts";
 import type { SyncStatus } from "./sync-status.ts";
 import { openTeamDevice } from "./team-device.ts";
 
@@ -34,12 +38,15 @@ export interface Device {
 export function createDevice(): Device {
   const storage = browserStorage();
   const socketOrigin = location.origin.replace(/^http/, "ws");
+  const newId = monotonicFactory();
   const team = openTeamDevice({
-    serverUrl: `${socketOrigin}/sync`,
-    storageName: "pitslate",
-    sharesWithTabs: true,
+    storage: createIndexedDbStorage("pitslate"),
+    openSocket: webSockets(`${socketOrigin}/sync`),
+    timers: browserTimers,
+    random: Math.random,
+    tabsName: "pitslate",
     deviceId: deviceId(storage),
-    now: () => Date.now(),
+    newId: (moment) => newId(moment),
   });
   const [revision, setRevision] = createSignal(team.ledger.revision);
   const [facts, setFacts] = createSignal(0);
@@ -48,7 +55,9 @@ export function createDevice(): Device {
     team.ledger.onChange(() => void setRevision(team.ledger.revision)),
     team.onStatus(() => void setFacts((count) => count + 1)),
   ];
+  const sleepless = wakeOnReturn(team.wake);
   onCleanup(() => {
+    sleepless();
     for (const stop of stops) stop();
     team.close();
   });

@@ -1,17 +1,17 @@
 /**
- * One document on this device: its copy in the browser's storage, its socket to
- * the server, and the ledger that it feeds. The local copy is attached before
+ * One document on this device: its copy in the device's storage, its connection
+ * to the server, and the ledger that it feeds. The local copy is attached before
  * the network, and nothing is written before it has loaded.
  */
-import { IndexeddbPersistence } from "y-indexeddb";
-import { WebsocketProvider } from "y-websocket";
 import * as Y from "yjs";
-import { type ConnectedDocument, connectDocument } from "#core/ledger/document.ts";
+import { connectDocument } from "#core/ledger/document.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import type { LedgerRecord } from "#core/ledger/record.ts";
-import { readDurableAcknowledgement } from "#core/protocol/durable-acknowledgement.ts";
-import { messageType } from "#core/protocol/message-type.ts";
-import { readRefusal } from "#core/protocol/refusal.ts";
+import { connectToServer, type DocumentConnection, localClocks } from "./connection/connect-document.ts";
+import { shareWithTabs } from "./connection/share-with-tabs.ts";
+import type { OpenSocket } from "./connection/socket.ts";
+import type { DeviceStorage, Timers } from "./storage/device-storage.ts";
+import { keepDocument } from "./storage/keep-document.ts";
 import { type DocumentFacts, waitingRecords } from "./sync-status.ts";
 
 export interface DocumentReplica {
@@ -19,16 +19,23 @@ export interface DocumentReplica {
   facts(): DocumentFacts;
   /** @throws Error before the local copy has loaded: a fault of the caller. */
   append(records: readonly LedgerRecord[]): void;
+  /** Tries to reach the server at once. */
+  wake(): void;
   close(): void;
 }
 
-export interface ReplicaContext {
-  /** Such as `ws://127.0.0.1:4680/sync`. */
-  readonly serverUrl: string;
-  /** Begins the names of the databases in the browser's storage. */
-  readonly storageName: string;
-  /** Tabs of one browser tell each other of changes without the server. */
-  readonly sharesWithTabs: boolean;
+/** What a device is made of; a simulation passes its own. */
+export interface DeviceSurroundings {
+  readonly storage: DeviceStorage;
+  readonly openSocket: OpenSocket;
+  readonly timers: Timers;
+  /** From 0 to below 1. */
+  readonly random: () => number;
+  /** Begins the name by which tabs of one browser tell each other of changes; absent for none. */
+  readonly tabsName?: string;
+}
+
+export interface ReplicaContext extends DeviceSurroundings {
   readonly ledger: Ledger;
   /** Called whenever {@link DocumentReplica.facts} may have changed. */
   readonly onFacts: () => void;
@@ -36,85 +43,54 @@ export interface ReplicaContext {
 
 /** Opens `name` on this device; it connects by itself once its local copy has loaded. */
 export function openReplica(name: string, context: ReplicaContext): DocumentReplica {
-  const { serverUrl, ledger, onFacts } = context;
+  const { storage, openSocket, timers, random, tabsName, ledger, onFacts } = context;
   const ydoc = new Y.Doc();
-  const connected: ConnectedDocument = connectDocument(ydoc, name, ledger);
-  const provider = new WebsocketProvider(serverUrl, name, ydoc, {
-    connect: false,
-    disableBc: !context.sharesWithTabs,
+  const document = connectDocument(ydoc, name, ledger);
+  let connection: DocumentConnection | undefined;
+  const kept = keepDocument({
+    name,
+    ydoc,
+    storage,
+    timers,
+    onChange: onFacts,
+    onLoaded: () => {
+      connection = connectToServer({ name, ydoc, openSocket, timers, random, onChange: onFacts });
+    },
   });
-  let loaded = false;
-  let storedLocally = true;
-  let held: ReadonlyMap<number, number> | undefined;
-  let acknowledged = false;
-  let refusal: string | undefined;
-
-  provider.messageHandlers[messageType.durableAcknowledgement] = (_encoder, decoder) => {
-    const acknowledgement = readDurableAcknowledgement(decoder);
-    if (!acknowledgement) return;
-    held = acknowledgement.stateVector;
-    acknowledged = true;
-    onFacts();
-  };
-  provider.messageHandlers[messageType.refusal] = (_encoder, decoder) => {
-    refusal = readRefusal(decoder)?.sentence ?? refusal;
-    onFacts();
-  };
-  provider.on("status", ({ status }) => {
-    if (status !== "connected") acknowledged = false;
-    onFacts();
-  });
+  const unshare = tabsName === undefined ? () => {} : shareWithTabs(`${tabsName}/${name}`, ydoc);
   ydoc.on("update", onFacts);
-
-  const storage = attachStorage(`${context.storageName}/${name}`, ydoc, () => {
-    storedLocally = false;
-    onFacts();
-  });
-  void storage.whenLoaded.then(() => {
-    loaded = true;
-    onFacts();
-    provider.connect();
-  });
 
   return {
     name,
-    facts: () => ({
-      loaded,
-      storedLocally,
-      connected: provider.wsconnected,
-      acknowledged,
-      waiting: waitingRecords(Y.decodeStateVector(Y.encodeStateVector(ydoc)), held ?? new Map()),
-      ...(refusal !== undefined && { refusal }),
-    }),
-    append: (records) => {
-      if (!loaded) throw new Error(`The document ${name} was written to before its local copy had loaded.`);
-      connected.append(records);
+    facts: () => {
+      const facts = connection?.facts();
+      const refusal = facts?.refusal;
+      return {
+        loaded: kept.isLoaded(),
+        storageFails: kept.isFailing(),
+        unsaved: kept.unsaved(),
+        connected: facts?.connected ?? false,
+        acknowledged: facts?.held !== undefined,
+        waiting: waitingRecords(localClocks(ydoc), facts?.held ?? lastHeld(connection)),
+        ...(refusal !== undefined && { refusal }),
+      };
     },
+    append: (records) => {
+      if (!kept.isLoaded()) throw new Error(`The document ${name} was written to before its local copy had loaded.`);
+      document.append(records);
+    },
+    wake: () => connection?.wake(),
     close: () => {
-      connected.close();
-      provider.destroy();
+      document.close();
+      connection?.close();
+      kept.close();
+      unshare();
       ydoc.destroy();
     },
   };
 }
 
-/**
- * The browser's storage for one document. Where it cannot be opened (private mode, storage blocked, no room) the
- * document goes on in memory, and the failure is told.
- */
-function attachStorage(name: string, ydoc: Y.Doc, onFailure: () => void): { readonly whenLoaded: Promise<void> } {
-  if (typeof indexedDB === "undefined") {
-    onFailure();
-    return { whenLoaded: Promise.resolve() };
-  }
-  const persistence = new IndexeddbPersistence(name, ydoc);
-  const opened: Promise<IDBDatabase> = persistence._db;
-  const failed = opened.then(
-    (database) => {
-      database.addEventListener("close", onFailure);
-      return new Promise<never>(() => {});
-    },
-    () => onFailure(),
-  );
-  return { whenLoaded: Promise.race([persistence.whenSynced.then(() => {}), failed]) };
+/** While there is no connection, what the server held when it was last heard: it does not lose what it has on its disk. */
+function lastHeld(connection: DocumentConnection | undefined): ReadonlyMap<number, number> {
+  return connection?.facts().lastHeld ?? new Map();
 }

@@ -1,23 +1,26 @@
 /**
  * The state of this device's records in words, derived from facts and never stored.
  *
- * | stored locally | loaded | connected | waiting | state                    |
- * | -------------- | ------ | --------- | ------- | ------------------------ |
- * | no             | any    | any       | any     | not saved on this device |
- * | yes            | no     | any       | any     | loading                  |
- * | yes            | yes    | no        | any     | offline                  |
- * | yes            | yes    | yes       | > 0     | on this device only      |
- * | yes            | yes    | yes       | 0       | on the server            |
+ * | storage fails | loaded | unsaved | connected | waiting | state                    |
+ * | ------------- | ------ | ------- | --------- | ------- | ------------------------ |
+ * | yes           | any    | any     | any       | any     | not saved on this device |
+ * | no            | no     | any     | any       | any     | loading                  |
+ * | no            | yes    | > 0     | any       | any     | saving                   |
+ * | no            | yes    | 0       | no        | any     | offline                  |
+ * | no            | yes    | 0       | yes       | > 0     | on this device only      |
+ * | no            | yes    | 0       | yes       | 0       | on the server            |
  *
- * "Waiting" counts records that the server has not proven to hold on its disk.
+ * "Unsaved" counts updates that are not proven to be on this device's disk,
+ * "waiting" records that the server has not proven to hold on its own.
  */
 
 /** What is known of one document on this device. */
 export interface DocumentFacts {
-  /** Its local copy has been read. */
+  /** Its local copy has been read, or cannot be had. */
   readonly loaded: boolean;
-  /** The browser's storage took its records so far. */
-  readonly storedLocally: boolean;
+  /** The device's storage refused the last attempt. */
+  readonly storageFails: boolean;
+  readonly unsaved: number;
   readonly connected: boolean;
   /** The server has told, since the socket opened, what its log holds. */
   readonly acknowledged: boolean;
@@ -30,6 +33,7 @@ export interface DocumentFacts {
 export type SyncStatus =
   | { readonly state: "loading" }
   | { readonly state: "not saved on this device"; readonly waiting: number }
+  | { readonly state: "saving" }
   | { readonly state: "offline"; readonly since: number; readonly waiting: number }
   | { readonly state: "on this device only"; readonly waiting: number }
   | { readonly state: "on the server" };
@@ -39,8 +43,9 @@ export type SyncStatus =
  */
 export function syncStatus(documents: readonly DocumentFacts[], since: number): SyncStatus {
   const waiting = documents.reduce((sum, document) => sum + document.waiting, 0);
-  if (documents.some((document) => !document.storedLocally)) return { state: "not saved on this device", waiting };
+  if (documents.some((document) => document.storageFails)) return { state: "not saved on this device", waiting };
   if (documents.length === 0 || documents.some((document) => !document.loaded)) return { state: "loading" };
+  if (documents.some((document) => document.unsaved > 0)) return { state: "saving" };
   if (documents.some((document) => !document.connected)) return { state: "offline", since, waiting };
   if (waiting > 0 || documents.some((document) => !document.acknowledged)) {
     return { state: "on this device only", waiting };

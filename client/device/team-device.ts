@@ -3,14 +3,13 @@
  * the riders that it shows, one ledger over all of them, and a writer for the
  * person who holds the device.
  */
-import { monotonicFactory } from "ulid";
 import { createKindRegistry, type RecordKind } from "#core/ledger/kind.ts";
 import { createLedger, type Ledger } from "#core/ledger/ledger.ts";
 import { createWriter, type Writer } from "#core/ledger/write.ts";
+import { allKinds } from "#core/planning/all-kinds.ts";
 import { riderKind } from "#core/team/record-kinds.ts";
 import { documentForRecord } from "#core/weekend/documents.ts";
-import { allKinds } from "#core/weekend/record-kinds.ts";
-import { type DocumentReplica, openReplica } from "./document-replica.ts";
+import { type DeviceSurroundings, type DocumentReplica, openReplica } from "./document-replica.ts";
 import { openSeasons, writingSeason } from "./open-seasons.ts";
 import { type SyncStatus, syncStatus } from "./sync-status.ts";
 
@@ -25,26 +24,23 @@ export interface TeamDevice {
   writerFor(memberId: string): Writer;
   /** Opens the seasons' documents of these riders; "all" for everybody in the team, also those who join later. */
   showRiders(riders: "all" | readonly string[]): void;
+  /** Tries to reach the server at once: the network is back, or the page is. */
+  wake(): void;
   onStatus(listener: () => void): () => void;
   close(): void;
 }
 
-export interface TeamDeviceContext {
-  /** Such as `ws://127.0.0.1:4680/sync`. */
-  readonly serverUrl: string;
-  /** Begins the names of the databases in the browser's storage. */
-  readonly storageName: string;
-  /** Tabs of one browser tell each other of changes without the server. */
-  readonly sharesWithTabs: boolean;
+export interface TeamDeviceContext extends DeviceSurroundings {
   readonly deviceId: string;
-  readonly now: () => number;
+  /** A new ULID for a moment (ms since the epoch); in rising order. */
+  readonly newId: (moment: number) => string;
 }
 
 /** Opens the team on this device. */
 export function openTeamDevice(context: TeamDeviceContext): TeamDevice {
-  const { serverUrl, storageName, sharesWithTabs, deviceId, now } = context;
+  const { deviceId, newId } = context;
+  const now = (): number => context.timers.now();
   const ledger = createLedger(createKindRegistry([...allKinds]));
-  const newId = monotonicFactory();
   const replicas = new Map<string, DocumentReplica>();
   const listeners = new Set<() => void>();
   let shown: "all" | readonly string[] = [];
@@ -60,7 +56,7 @@ export function openTeamDevice(context: TeamDeviceContext): TeamDevice {
   const open = (name: string): DocumentReplica => {
     const known = replicas.get(name);
     if (known) return known;
-    const replica = openReplica(name, { serverUrl, storageName, sharesWithTabs, ledger, onFacts: factsChanged });
+    const replica = openReplica(name, { ...context, ledger, onFacts: factsChanged });
     replicas.set(name, replica);
     return replica;
   };
@@ -100,6 +96,9 @@ export function openTeamDevice(context: TeamDeviceContext): TeamDevice {
     showRiders: (riders) => {
       shown = riders;
       openShown();
+    },
+    wake: () => {
+      for (const replica of replicas.values()) replica.wake();
     },
     onStatus: (listener) => {
       listeners.add(listener);

@@ -32,6 +32,8 @@ function sentenceOf(status: SyncStatus): string {
     case "offline":
       return common.status.offline(formatClock(status.since), status.waiting);
     case "not saved on this device":
-      return common.status.notSaved;
+      return common.status.notSaved(status.waiting);
+    case "saving":
+      return common.status.saving;
   }
 }

@@ -58,7 +58,11 @@ export const common = {
       waiting === 0
         ? `Offline since ${since}. All of yours is on the server`
         : `Offline since ${since}. ${entries(waiting)} on this device only`,
-    notSaved: "Not saved on this device: the browser gives no storage. Keep this page open",
+    saving: "Saving on this device",
+    notSaved: (waiting: number) =>
+      waiting === 0
+        ? "Not saved on this device, but on the server"
+        : `Not saved on this device: keep this page open. ${entries(waiting)} nowhere else yet`,
     unreadable: (count: number) => `${entries(count)} that this version cannot read`,
   },
 } as const;

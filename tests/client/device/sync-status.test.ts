@@ -1,17 +1,26 @@
 import { describe, expect, test } from "vitest";
 import { type DocumentFacts, syncStatus, waitingRecords } from "#client/device/sync-status.ts";
 
-const well: DocumentFacts = { loaded: true, storedLocally: true, connected: true, acknowledged: true, waiting: 0 };
+const well: DocumentFacts = {
+  loaded: true,
+  storageFails: false,
+  unsaved: 0,
+  connected: true,
+  acknowledged: true,
+  waiting: 0,
+};
 
 const table: readonly (readonly [string, readonly Partial<DocumentFacts>[], string])[] = [
   ["no document is open yet", [], "loading"],
+  ["one update is not proven to be on the disk, whatever the server has", [{}, { unsaved: 1 }], "saving"],
+  ["offline, and one update is not proven to be on the disk", [{ connected: false, unsaved: 1 }], "saving"],
   ["one local copy has not been read", [{}, { loaded: false }], "loading"],
   ["all is acknowledged", [{}, {}], "on the server"],
   ["connected, and the server has not said what it has", [{}, { acknowledged: false }], "on this device only"],
   ["one record is not proven to be on the server", [{}, { waiting: 1 }], "on this device only"],
   ["one socket is closed, whatever was acknowledged", [{}, { connected: false }], "offline"],
-  ["storage failed, whatever the server has", [{}, { storedLocally: false }], "not saved on this device"],
-  ["storage failed before it was read", [{ loaded: false, storedLocally: false }], "not saved on this device"],
+  ["storage failed, whatever the server has", [{}, { storageFails: true }], "not saved on this device"],
+  ["storage failed before it was read", [{ loaded: false, storageFails: true }], "not saved on this device"],
 ];
 
 describe("the sync state follows from the facts", () => {

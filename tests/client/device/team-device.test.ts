@@ -1,6 +1,9 @@
-import "fake-indexeddb/auto";
+import { monotonicFactory } from "ulid";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { WebSocket } from "ws";
+import { webSockets } from "#client/device/connection/socket.ts";
+import type { DeviceStorage } from "#client/device/storage/device-storage.ts";
+import { createMemoryStorage } from "#client/device/storage/memory-storage.ts";
 import { openTeamDevice, type TeamDevice } from "#client/device/team-device.ts";
 import { parseDocumentName } from "#core/ledger/documents.ts";
 import { settledValue } from "#core/ledger/ledger.ts";
@@ -20,7 +23,7 @@ let store: UpdateStore;
 let server: RunningServer;
 let port = 0;
 let devices: TeamDevice[] = [];
-let run = 0;
+let disks = new Map<string, DeviceStorage>();
 
 async function start(): Promise<void> {
   server = await startServer({
@@ -36,16 +39,25 @@ async function start(): Promise<void> {
 }
 
 function device(id: string): TeamDevice {
+  const storage = disks.get(id) ?? createMemoryStorage();
+  disks.set(id, storage);
+  const newId = monotonicFactory();
   const opened = openTeamDevice({
-    serverUrl: `ws://127.0.0.1:${port}/sync`,
-    storageName: `test-${run}-${id}`,
-    sharesWithTabs: false,
+    storage,
+    openSocket: webSockets(`ws://127.0.0.1:${port}/sync`),
+    timers: { now: () => Date.now(), after },
+    random: Math.random,
     deviceId: id,
-    now: () => Date.now(),
+    newId: (moment) => newId(moment),
   });
   opened.showRiders("all");
   devices.push(opened);
   return opened;
+}
+
+function after(ms: number, act: () => void): () => void {
+  const timer = setTimeout(act, ms);
+  return () => clearTimeout(timer);
 }
 
 function until(condition: () => boolean): Promise<void> {
@@ -57,7 +69,7 @@ const mainPressure = (opened: TeamDevice) => opened.ledger.current(settingKind, 
 
 beforeEach(async () => {
   vi.stubGlobal("WebSocket", WebSocket);
-  run += 1;
+  disks = new Map();
   port = 0;
   store = createMemoryStore();
   await start();
@@ -99,6 +111,7 @@ describe("two devices and the pit laptop", () => {
     await until(() => pit.status().state === "offline" && phone.status().state === "offline");
     pit.writerFor("mechanic").set(settingKind, KEY, setting(62));
     phone.writerFor("rider").set(settingKind, KEY, setting(58));
+    await until(() => pit.status().state === "offline");
     expect(pit.status()).toMatchObject({ state: "offline", waiting: 1 });
     await start();
     await until(() => [pit, phone].every((opened) => mainPressure(opened).state === "disputed" && isOnServer(opened)));
@@ -113,8 +126,7 @@ describe("two devices and the pit laptop", () => {
     await server.close();
     await until(() => pit.status().state === "offline");
     pit.writerFor("mechanic").set(settingKind, KEY, setting(61));
-    // The storage works in order: once a later read has been answered, the write before it is done.
-    await storageIsIdle(`test-${run}-pit/rider/alder/2026`);
+    await until(() => pit.status().state === "offline");
     pit.close();
     const again = device("pit");
     await until(() => again.isLoaded() && mainPressure(again).state === "settled");
@@ -124,17 +136,3 @@ describe("two devices and the pit laptop", () => {
     expect(store.load("rider/alder/2026").length).toBeGreaterThan(0);
   });
 });
-
-function storageIsIdle(name: string): Promise<void> {
-  return new Promise((resolve, reject) => {
-    const opening = indexedDB.open(name);
-    opening.onerror = () => reject(opening.error);
-    opening.onsuccess = () => {
-      const count = opening.result.transaction("updates").objectStore("updates").count();
-      count.onsuccess = () => {
-        opening.result.close();
-        resolve();
-      };
-    };
-  });
-}

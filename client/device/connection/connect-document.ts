@@ -1,0 +1,185 @@
+/**
+ * One document's connection to the server, in the wire protocol of y-websocket
+ * (core/protocol/PROTOCOL.md).
+ *
+ * It opens by itself and comes back by itself, after a time with full jitter so
+ * that a pit full of devices does not come back at once. A socket that says
+ * nothing is asked, and given up when it does not answer: a Wi-Fi that was left
+ * keeps its sockets open for minutes.
+ */
+import * as decoding from "lib0/decoding";
+import * as encoding from "lib0/encoding";
+import * as syncProtocol from "y-protocols/sync";
+import * as Y from "yjs";
+import type { Timers } from "#client/device/storage/device-storage.ts";
+import { readDurableAcknowledgement } from "#core/protocol/durable-acknowledgement.ts";
+import { messageType } from "#core/protocol/message-type.ts";
+import { readRefusal } from "#core/protocol/refusal.ts";
+import type { OpenSocket, Socket } from "./socket.ts";
+
+/** ms of silence after which the server is asked for a sign of life, and after which the socket is given up. */
+const ASK_AFTER_MS = 2000;
+const DEAD_AFTER_MS = 5000;
+/** ms of the first wait before coming back, doubled with each failure up to the longest; the real one is drawn below it. */
+const FIRST_WAIT_MS = 300;
+const LONGEST_WAIT_MS = 3000;
+/** Close codes of the range that y-websocket takes for "do not come back". */
+const FINAL_CODES = { from: 4400, to: 4499 } as const;
+
+export interface ConnectionFacts {
+  readonly connected: boolean;
+  /** What the server's log holds, as it said on this socket; absent until it has. */
+  readonly held: ReadonlyMap<number, number> | undefined;
+  /** The same from the last socket that told it: a server does not lose what it has on its disk. */
+  readonly lastHeld: ReadonlyMap<number, number> | undefined;
+  /** The server's latest refusal, as a sentence. */
+  readonly refusal: string | undefined;
+  /** The server has sent this device away for good with this code. */
+  readonly sentAway: number | undefined;
+}
+
+export interface DocumentConnection {
+  facts(): ConnectionFacts;
+  /** Tries at once: the network is back, or the page is. */
+  wake(): void;
+  close(): void;
+}
+
+export interface ConnectionContext {
+  readonly name: string;
+  readonly ydoc: Y.Doc;
+  readonly openSocket: OpenSocket;
+  readonly timers: Timers;
+  /** From 0 to below 1. */
+  readonly random: () => number;
+  readonly onChange: () => void;
+}
+
+/** Connects `ydoc`, whose local copy has been read, and keeps it connected until it is closed. */
+export function connectToServer(context: ConnectionContext): DocumentConnection {
+  const { name, ydoc, openSocket, timers, random, onChange } = context;
+  let socket: Socket | undefined;
+  let connected = false;
+  let closed = false;
+  let failures = 0;
+  let held: ReadonlyMap<number, number> | undefined;
+  let lastHeld: ReadonlyMap<number, number> | undefined;
+  let refusal: string | undefined;
+  let sentAway: number | undefined;
+  let lastHeard = 0;
+  let callOffWait: (() => void) | undefined;
+  let callOffWatch: (() => void) | undefined;
+
+  const send = (write: (encoder: encoding.Encoder) => void): void => {
+    const encoder = encoding.createEncoder();
+    encoding.writeVarUint(encoder, messageType.sync);
+    write(encoder);
+    socket?.send(encoding.toUint8Array(encoder));
+  };
+  const ask = (): void => send((encoder) => syncProtocol.writeSyncStep1(encoder, ydoc));
+
+  const open = (): void => {
+    callOffWait?.();
+    callOffWait = undefined;
+    if (closed || socket) return;
+    lastHeard = timers.now();
+    socket = openSocket(name, { onOpen, onMessage, onClose: lost });
+    watch();
+  };
+
+  const onOpen = (): void => {
+    connected = true;
+    lastHeard = timers.now();
+    ask();
+    onChange();
+  };
+
+  /** A socket that could not be opened, has ended, or was given up. */
+  const lost = (code: number): void => {
+    callOffWatch?.();
+    socket = undefined;
+    connected = false;
+    held = undefined;
+    failures += 1;
+    if (code >= FINAL_CODES.from && code <= FINAL_CODES.to) sentAway = code;
+    else if (!closed) {
+      const longest = Math.min(FIRST_WAIT_MS * 2 ** (failures - 1), LONGEST_WAIT_MS);
+      callOffWait = timers.after(random() * longest, open);
+    }
+    onChange();
+  };
+
+  const watch = (): void => {
+    callOffWatch = timers.after(ASK_AFTER_MS, () => {
+      const silence = timers.now() - lastHeard;
+      if (silence >= DEAD_AFTER_MS) {
+        socket?.close();
+        lost(1006);
+        return;
+      }
+      if (connected && silence >= ASK_AFTER_MS) ask();
+      watch();
+    });
+  };
+
+  const onMessage = (message: Uint8Array): void => {
+    lastHeard = timers.now();
+    const decoder = decoding.createDecoder(message);
+    const type = decoding.readVarUint(decoder);
+    if (type === messageType.sync) receiveSync(decoder);
+    else if (type === messageType.durableAcknowledgement) receiveAcknowledgement(decoder);
+    else if (type === messageType.refusal) {
+      refusal = readRefusal(decoder)?.sentence ?? refusal;
+      onChange();
+    }
+  };
+
+  const receiveAcknowledgement = (decoder: decoding.Decoder): void => {
+    const acknowledgement = readDurableAcknowledgement(decoder);
+    if (!acknowledgement) return;
+    held = acknowledgement.stateVector;
+    lastHeld = held;
+    failures = 0;
+    onChange();
+  };
+
+  const receiveSync = (decoder: decoding.Decoder): void => {
+    const encoder = encoding.createEncoder();
+    encoding.writeVarUint(encoder, messageType.sync);
+    const empty = encoding.length(encoder);
+    syncProtocol.readSyncMessage(decoder, encoder, ydoc, own);
+    if (encoding.length(encoder) > empty) socket?.send(encoding.toUint8Array(encoder));
+    // One missing update holds back all later ones: ask at once for what is missing.
+    if (ydoc.store.pendingStructs !== null) ask();
+  };
+
+  const own = {};
+  const tell = (update: Uint8Array, origin: unknown): void => {
+    if (origin !== own && connected) send((encoder) => syncProtocol.writeUpdate(encoder, update));
+  };
+  ydoc.on("update", tell);
+  open();
+  return {
+    facts: () => ({ connected, held, lastHeld, refusal, sentAway }),
+    wake: () => {
+      if (sentAway !== undefined) return;
+      failures = 0;
+      if (socket && connected) ask();
+      else open();
+    },
+    close: () => {
+      closed = true;
+      ydoc.off("update", tell);
+      callOffWait?.();
+      callOffWatch?.();
+      socket?.close();
+      socket = undefined;
+      connected = false;
+    },
+  };
+}
+
+/** What a document holds here, as clocks by writer. */
+export function localClocks(ydoc: Y.Doc): ReadonlyMap<number, number> {
+  return Y.decodeStateVector(Y.encodeStateVector(ydoc));
+}

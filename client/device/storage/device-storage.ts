@@ -1,0 +1,23 @@
+/**
+ * Where a device keeps its documents. A promise that is kept means that the
+ * bytes are on the device's disk, as far as the device itself can tell; one that
+ * is broken means that they may not be, and the caller has to try again.
+ */
+export interface DeviceStorage {
+  /** Every update of a document, oldest first; none for a document that was never kept. */
+  load(document: string): Promise<readonly Uint8Array[]>;
+  /** Keeps one more update. */
+  append(document: string, update: Uint8Array): Promise<void>;
+  /**
+   * Puts `state`, joined with everything that is kept of the document, in the place of it, in one step. Joined, because
+   * another tab may have kept what this one has not seen.
+   */
+  compact(document: string, state: Uint8Array): Promise<void>;
+}
+
+/** Timers, passed in so that a simulation has its own time. */
+export interface Timers {
+  now(): number;
+  /** Calls back once after `ms`; returns what calls it off. */
+  after(ms: number, act: () => void): () => void;
+}

@@ -1,0 +1,75 @@
+/**
+ * The browser's IndexedDB as a device's storage: one database a document, in the
+ * form of y-indexeddb (stores "updates" and "custom"), so that what earlier
+ * versions kept is read as it is.
+ *
+ * A write counts only when its transaction has completed with strict durability.
+ * A database that the browser has closed is opened again at the next use.
+ */
+import { type DBSchema, type IDBPDatabase, openDB } from "idb";
+import * as Y from "yjs";
+import type { DeviceStorage } from "./device-storage.ts";
+
+interface Layout extends DBSchema {
+  updates: { key: number; value: Uint8Array };
+  custom: { key: string; value: unknown };
+}
+
+/** @param prefix begins the names of the databases */
+export function createIndexedDbStorage(prefix: string): DeviceStorage {
+  const databases = new Map<string, Promise<IDBPDatabase<Layout>>>();
+
+  const open = (document: string): Promise<IDBPDatabase<Layout>> => {
+    const known = databases.get(document);
+    if (known) return known;
+    const opening = openDB<Layout>(`${prefix}/${document}`, undefined, {
+      upgrade: (database) => {
+        database.createObjectStore("updates", { autoIncrement: true });
+        database.createObjectStore("custom");
+      },
+      // Another tab may want to change or delete it: give way, and open again when it is needed.
+      blocking: (_now, _wanted, event) => {
+        databases.delete(document);
+        (event.target as IDBDatabase).close();
+      },
+      terminated: () => void databases.delete(document),
+    });
+    databases.set(document, opening);
+    opening.then(
+      (database) => database.addEventListener("close", () => databases.delete(document)),
+      () => databases.delete(document),
+    );
+    return opening;
+  };
+
+  /** Runs `work` on the database; a failure forgets the connection, since a closed one throws at every later use. */
+  const within = async <Result>(
+    document: string,
+    work: (database: IDBPDatabase<Layout>) => Promise<Result>,
+  ): Promise<Result> => {
+    const database = await open(document);
+    try {
+      return await work(database);
+    } catch (error) {
+      databases.delete(document);
+      database.close();
+      throw error;
+    }
+  };
+
+  return {
+    load: (document) => within(document, (database) => database.getAll("updates")),
+    append: (document, update) =>
+      within(document, async (database) => {
+        const transaction = database.transaction("updates", "readwrite", { durability: "strict" });
+        await Promise.all([transaction.store.add(update), transaction.done]);
+      }),
+    compact: (document, state) =>
+      within(document, async (database) => {
+        const transaction = database.transaction("updates", "readwrite", { durability: "strict" });
+        const kept = await transaction.store.getAll();
+        const joined = Y.mergeUpdates([...kept, state]);
+        await Promise.all([transaction.store.clear(), transaction.store.add(joined), transaction.done]);
+      }),
+  };
+}

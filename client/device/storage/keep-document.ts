@@ -1,0 +1,147 @@
+/**
+ * Keeps a document on the device, and tells the truth about it: what has not
+ * been written yet counts as unsaved, and a write that failed is tried again,
+ * with the whole state, until it is done.
+ */
+import * as Y from "yjs";
+import type { DeviceStorage, Timers } from "./device-storage.ts";
+
+/** Updates after which the log of a document is put together into one. */
+const UPDATES_BEFORE_COMPACTION = 200;
+/** While edits keep coming, a log of this length is put together all the same. */
+const MOST_UPDATES = 1000;
+/** ms without a new update after which a long log is put together. */
+const QUIET_MS = 2000;
+/** Failed attempts to read the local copy after which the device goes on without it, and says so. */
+const ATTEMPTS_BEFORE_GOING_ON = 3;
+/** ms before a failed write is tried again, doubled up to the longest. */
+const FIRST_RETRY_MS = 250;
+const LONGEST_RETRY_MS = 30_000;
+
+export interface KeptDocument {
+  /** The local copy has been read, or cannot be had: the document may be written to. */
+  isLoaded(): boolean;
+  /** Updates that are not proven to be on the device's disk. */
+  unsaved(): number;
+  /** The last attempt to read or write failed; it is being tried again. */
+  isFailing(): boolean;
+  close(): void;
+}
+
+export interface KeepContext {
+  readonly name: string;
+  readonly ydoc: Y.Doc;
+  readonly storage: DeviceStorage;
+  readonly timers: Timers;
+  readonly onChange: () => void;
+  /** Called once, when the document may be written to. */
+  readonly onLoaded: () => void;
+}
+
+/** Reads the local copy into `ydoc`, and from then on keeps every update of it, wherever it comes from. */
+export function keepDocument({ name, ydoc, storage, timers, onChange, onLoaded }: KeepContext): KeptDocument {
+  let loaded = false;
+  /** The storage has answered: before that nothing is written to it. */
+  let readable = false;
+  let closed = false;
+  let failures = 0;
+  let length = 0;
+  let waiting: Uint8Array[] = [];
+  let writing = 0;
+  let mustRewrite = false;
+  let callOffRetry: (() => void) | undefined;
+  let callOffCompaction: (() => void) | undefined;
+  const own = {};
+
+  const failed = (again: () => void): void => {
+    failures += 1;
+    callOffRetry?.();
+    callOffRetry = timers.after(Math.min(FIRST_RETRY_MS * 2 ** (failures - 1), LONGEST_RETRY_MS), again);
+    onChange();
+  };
+
+  const load = async (): Promise<void> => {
+    let updates: readonly Uint8Array[];
+    try {
+      updates = await storage.load(name);
+    } catch {
+      if (closed) return;
+      failed(() => void load());
+      // A browser that gives no storage must not keep the pit waiting. What a later attempt reads is joined in.
+      if (failures >= ATTEMPTS_BEFORE_GOING_ON && !loaded) start();
+      return;
+    }
+    if (closed) return;
+    ydoc.transact(() => {
+      for (const update of updates) Y.applyUpdate(ydoc, update, own);
+    }, own);
+    length = updates.length;
+    failures = 0;
+    readable = true;
+    if (!loaded) start();
+    void write();
+    compactSoon();
+  };
+
+  const start = (): void => {
+    loaded = true;
+    onLoaded();
+    onChange();
+  };
+
+  /** One write at a time, of all that waits. After a failure nobody knows what is there: then the whole state goes. */
+  const write = async (): Promise<void> => {
+    if (!readable || closed || writing > 0 || (waiting.length === 0 && !mustRewrite)) return;
+    const batch = waiting;
+    waiting = [];
+    writing = Math.max(batch.length, 1);
+    const rewrite = mustRewrite || length + 1 > MOST_UPDATES;
+    try {
+      if (rewrite) await storage.compact(name, Y.encodeStateAsUpdate(ydoc));
+      else await storage.append(name, batch.length === 1 && batch[0] ? batch[0] : Y.mergeUpdates(batch));
+    } catch {
+      writing = 0;
+      waiting = [...batch, ...waiting];
+      mustRewrite = true;
+      if (!closed) failed(() => void write());
+      return;
+    }
+    writing = 0;
+    failures = 0;
+    mustRewrite = false;
+    length = rewrite ? 1 : length + 1;
+    onChange();
+    compactSoon();
+    void write();
+  };
+
+  const compactSoon = (): void => {
+    callOffCompaction?.();
+    if (closed || length < UPDATES_BEFORE_COMPACTION) return;
+    callOffCompaction = timers.after(QUIET_MS, () => {
+      mustRewrite = true;
+      void write();
+    });
+  };
+
+  const keep = (update: Uint8Array, origin: unknown): void => {
+    if (origin === own) return;
+    waiting.push(update);
+    onChange();
+    void write();
+  };
+
+  ydoc.on("update", keep);
+  void load();
+  return {
+    isLoaded: () => loaded,
+    unsaved: () => waiting.length + writing,
+    isFailing: () => failures > 0,
+    close: () => {
+      closed = true;
+      ydoc.off("update", keep);
+      callOffRetry?.();
+      callOffCompaction?.();
+    },
+  };
+}

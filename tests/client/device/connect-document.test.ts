@@ -1,0 +1,160 @@
+import * as decoding from "lib0/decoding";
+import * as encoding from "lib0/encoding";
+import { describe, expect, test } from "vitest";
+import * as syncProtocol from "y-protocols/sync";
+import * as Y from "yjs";
+import { connectToServer } from "#client/device/connection/connect-document.ts";
+import type { Socket, SocketEvents } from "#client/device/connection/socket.ts";
+import { encodeDurableAcknowledgement } from "#core/protocol/durable-acknowledgement.ts";
+import { messageType } from "#core/protocol/message-type.ts";
+import { createFakeTime } from "#tests/builders/fake-time.ts";
+
+/** A server's end of one socket, with what the device has sent on it. */
+interface Line {
+  readonly events: SocketEvents;
+  readonly sent: Uint8Array[];
+  ended: boolean;
+}
+
+function device(random = 0.5) {
+  const ydoc = new Y.Doc();
+  const time = createFakeTime();
+  const lines: Line[] = [];
+  const openSocket = (_document: string, events: SocketEvents): Socket => {
+    const line: Line = { events, sent: [], ended: false };
+    lines.push(line);
+    return {
+      send: (message) => void line.sent.push(message),
+      close: () => {
+        line.ended = true;
+      },
+    };
+  };
+  const connection = connectToServer({
+    name: "team",
+    ydoc,
+    openSocket,
+    timers: time,
+    random: () => random,
+    onChange: () => {},
+  });
+  const line = (): Line => {
+    const last = lines.at(-1);
+    if (!last) throw new Error("No socket was opened.");
+    return last;
+  };
+  return { ydoc, time, lines, line, connection };
+}
+
+/** The numbers that a message begins with: its type, and for sync messages its kind. */
+function kindOf(message: Uint8Array): readonly number[] {
+  const decoder = decoding.createDecoder(message);
+  return [decoding.readVarUint(decoder), decoding.readVarUint(decoder)];
+}
+
+function update(bytes: Uint8Array): Uint8Array {
+  const encoder = encoding.createEncoder();
+  encoding.writeVarUint(encoder, messageType.sync);
+  syncProtocol.writeUpdate(encoder, bytes);
+  return encoding.toUint8Array(encoder);
+}
+
+const step1 = [messageType.sync, syncProtocol.messageYjsSyncStep1];
+
+describe("a document's connection", () => {
+  test("asks for what it lacks as soon as the socket is open, and tells what is written here", () => {
+    const { line, ydoc, connection } = device();
+    line().events.onOpen();
+    ydoc.getArray("records").push(["a"]);
+    expect(line().sent.map(kindOf)).toEqual([step1, [messageType.sync, syncProtocol.messageYjsUpdate]]);
+    expect(connection.facts()).toMatchObject({ connected: true, held: undefined });
+  });
+
+  test("holds as proven what the server has acknowledged on this socket, and forgets it with the socket", async () => {
+    const { line, ydoc, connection, time } = device();
+    ydoc.getArray("records").push(["a"]);
+    line().events.onOpen();
+    line().events.onMessage(encodeDurableAcknowledgement(Y.encodeStateVector(ydoc)));
+    expect(connection.facts().held?.get(ydoc.clientID)).toBe(1);
+    line().events.onClose(1006);
+    expect(connection.facts()).toMatchObject({ connected: false, held: undefined });
+    expect(connection.facts().lastHeld?.get(ydoc.clientID)).toBe(1);
+    await time.pass(0);
+  });
+
+  test("a socket that has gone silent is asked, and given up within 5 s to 7 s", async () => {
+    const { line, lines, time, connection } = device();
+    line().events.onOpen();
+    await time.pass(4500);
+    expect(line().sent.map(kindOf)).toEqual([step1, step1, step1]);
+    await time.pass(2000);
+    expect(lines[0]?.ended).toBe(true);
+    expect(connection.facts().connected).toBe(false);
+  });
+
+  test("a socket on which the server answers is kept, however little is said", async () => {
+    const { line, lines, time } = device();
+    line().events.onOpen();
+    for (let second = 0; second < 30; second += 1) {
+      await time.pass(1000);
+      line().events.onMessage(encodeDurableAcknowledgement(Y.encodeStateVector(new Y.Doc())));
+    }
+    expect(lines).toHaveLength(1);
+  });
+
+  test("comes back after a time drawn below a bound that grows, so that a whole pit does not come back at once", async () => {
+    const waits = async (random: number): Promise<readonly number[]> => {
+      const { line, lines, time } = device(random);
+      const found: number[] = [];
+      for (let attempt = 0; attempt < 6; attempt += 1) {
+        line().events.onClose(1006);
+        const before = lines.length;
+        let waited = 0;
+        while (lines.length === before && waited < 10_000) {
+          await time.pass(10);
+          waited += 10;
+        }
+        found.push(waited);
+      }
+      return found;
+    };
+    expect(await waits(0.999)).toEqual([300, 600, 1200, 2400, 3000, 3000]);
+    expect(Math.max(...(await waits(0)))).toBe(10);
+  });
+
+  test("is woken at once when the network is back", async () => {
+    const { line, lines, connection, time } = device(0.999);
+    for (let attempt = 0; attempt < 5; attempt += 1) {
+      line().events.onClose(1006);
+      await time.pass(3000);
+    }
+    line().events.onClose(1006);
+    const before = lines.length;
+    connection.wake();
+    expect(lines.length).toBe(before + 1);
+  });
+
+  test("asks at once for what is missing when an update waits for another", () => {
+    const { line } = device();
+    const source = new Y.Doc();
+    const updates: Uint8Array[] = [];
+    source.on("update", (bytes: Uint8Array) => updates.push(bytes));
+    source.getArray("records").push(["first"]);
+    source.getArray("records").push(["second"]);
+    line().events.onOpen();
+    const second = updates[1];
+    if (!second) throw new Error("There is no second update.");
+    line().events.onMessage(update(second));
+    expect(line().sent.map(kindOf)).toEqual([step1, step1]);
+  });
+
+  test("does not come back when the server sends it away for good", async () => {
+    const { line, lines, connection, time } = device();
+    line().events.onOpen();
+    line().events.onClose(4404);
+    await time.pass(60_000);
+    connection.wake();
+    expect(lines).toHaveLength(1);
+    expect(connection.facts().sentAway).toBe(4404);
+  });
+});
