@@ -6,7 +6,7 @@ import { connectDocument } from "#core/ledger/document.ts";
 import { createKindRegistry } from "#core/ledger/kind.ts";
 import { createLedger } from "#core/ledger/ledger.ts";
 import { createWriter, describeLedgerProblem } from "#core/ledger/write.ts";
-import { allKinds } from "#core/weekend/record-kinds.ts";
+import { allKinds } from "#core/planning/all-kinds.ts";
 import type { UpdateStore } from "#server/store/update-store.ts";
 import { loadScenario } from "./gate/load-scenario.ts";
 import { teamEntries, weekendEntries } from "./player/initial-entries.ts";

@@ -38,8 +38,16 @@ export const layers: readonly Layer[] = [
   },
   {
     room: "client/device",
-    rooms: ["core/quantity", "core/ledger", "core/protocol", "core/team", "core/weekend"],
-    packages: ["yjs", "y-indexeddb", "y-websocket", "lib0", "ulid", "solid-js"],
+    rooms: [
+      "core/quantity",
+      "core/ledger",
+      "core/protocol",
+      "core/team",
+      "core/weekend",
+      "core/service",
+      "core/planning",
+    ],
+    packages: ["yjs", "y-protocols", "lib0", "idb", "ulid", "solid-js"],
   },
   {
     room: "client/text",

@@ -1,7 +1,6 @@
 /** Everything that two people have said differently, and that somebody has to look at. */
 import type { Ledger } from "#core/ledger/ledger.ts";
 import type { LedgerRecord } from "#core/ledger/record.ts";
-import { allKinds } from "./record-kinds.ts";
 
 export interface Dispute {
   readonly kind: string;
@@ -11,12 +10,12 @@ export interface Dispute {
   readonly claims: readonly LedgerRecord[];
 }
 
-/** All open disputes, by kind and key. */
+/** All open disputes of the kinds that the ledger understands, by kind and key. */
 export function disputes(ledger: Ledger): readonly Dispute[] {
   const open: Dispute[] = [];
-  for (const kind of allKinds) {
+  for (const kind of ledger.registry.kinds) {
     for (const key of ledger.keys(kind)) {
-      const current = ledger.current<unknown>(kind, key);
+      const current = ledger.current(kind, key);
       if (current.state !== "disputed") continue;
       open.push({
         kind: kind.kind,

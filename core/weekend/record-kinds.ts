@@ -1,8 +1,7 @@
-/** The kinds of record of a race weekend, and the list of all kinds there are. */
+/** The kinds of record of a race weekend. */
 import { defineKind } from "#core/ledger/kind.ts";
 import { isAdjusterPath, unsettableAt } from "#core/team/adjuster.ts";
 import { identifierOf, keyForm } from "#core/team/key-form.ts";
-import { teamKinds } from "#core/team/record-kinds.ts";
 import { conditionsSchema } from "./conditions.ts";
 import { courseSchema } from "./course.ts";
 import { decisionSchema } from "./decision.ts";
@@ -80,9 +79,7 @@ export const decisionKind = defineKind({
   misfit: runKey,
 });
 
-/** Every kind of record that this version can read. */
-export const allKinds = [
-  ...teamKinds,
+export const weekendKinds = [
   venueKind,
   weekendKind,
   courseKind,

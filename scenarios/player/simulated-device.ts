@@ -4,8 +4,8 @@ import { connectDocument } from "#core/ledger/document.ts";
 import { createKindRegistry } from "#core/ledger/kind.ts";
 import { createLedger, type Ledger } from "#core/ledger/ledger.ts";
 import { createWriter, type Writer } from "#core/ledger/write.ts";
+import { allKinds } from "#core/planning/all-kinds.ts";
 import { documentForRecord } from "#core/weekend/documents.ts";
-import { allKinds } from "#core/weekend/record-kinds.ts";
 import type { Chance } from "./chance.ts";
 
 export interface SimulatedDevice {

@@ -3,9 +3,9 @@ import fc from "fast-check";
 import { causeSchema } from "#core/ledger/cause.ts";
 import { createKindRegistry } from "#core/ledger/kind.ts";
 import { createLedger, type Ledger } from "#core/ledger/ledger.ts";
+import { allKinds } from "#core/planning/all-kinds.ts";
 import { adjusterPaths } from "#core/team/adjuster.ts";
 import { documentForRecord } from "#core/weekend/documents.ts";
-import { allKinds } from "#core/weekend/record-kinds.ts";
 import { baseline, riderBike, setupValues } from "./bike.ts";
 import { hostileValue, recordIdOf } from "./hostile-value.ts";
 
@@ -69,6 +69,21 @@ const plausible: Readonly<Record<string, readonly (readonly [key: string, sample
   ]),
   run: [["alder/r1", run]],
   decision: [["alder/r1", { outcome: "adjusted" }]],
+  service: [
+    [
+      "alder/s1",
+      {
+        bike: "alder-1",
+        place: "fork",
+        what: "bath oil",
+        hoursBefore: 12,
+        settings: setupValues,
+        weekend: "kestrel",
+        note: "new wipers",
+      },
+    ],
+  ],
+  "service-plan": [["team", { weights: { mud: 2.5 }, minutesPerRun: 5, bathOilHours: 40, dueFrom: 0.8 }]],
 };
 
 /** Setups at the very limits of their parts, where the least correction is one too many. */

@@ -2,16 +2,10 @@
 import { createKindRegistry } from "#core/ledger/kind.ts";
 import { createLedger, type Ledger } from "#core/ledger/ledger.ts";
 import { createWriter, describeLedgerProblem, type WriteResult, type Writer } from "#core/ledger/write.ts";
+import { allKinds } from "#core/planning/all-kinds.ts";
 import { baselineKind, bikeKind, memberKind, partKind, riderKind } from "#core/team/record-kinds.ts";
 import { documentForRecord } from "#core/weekend/documents.ts";
-import {
-  allKinds,
-  conditionsKind,
-  courseKind,
-  sessionKind,
-  venueKind,
-  weekendKind,
-} from "#core/weekend/record-kinds.ts";
+import { conditionsKind, courseKind, sessionKind, venueKind, weekendKind } from "#core/weekend/record-kinds.ts";
 import { baseline, riderBike } from "./bike.ts";
 
 export interface TeamLedger {

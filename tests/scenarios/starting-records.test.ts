@@ -5,9 +5,9 @@ import { connectDocument } from "#core/ledger/document.ts";
 import { createKindRegistry } from "#core/ledger/kind.ts";
 import { createLedger } from "#core/ledger/ledger.ts";
 import { inspectUpdate } from "#core/ledger/update-guard.ts";
+import { allKinds } from "#core/planning/all-kinds.ts";
 import { riderBikes } from "#core/team/roster.ts";
 import { programme, weekends } from "#core/weekend/programme.ts";
-import { allKinds } from "#core/weekend/record-kinds.ts";
 import { demoFiles, loadTeam } from "#scenarios/starting-records.ts";
 import { createMemoryStore } from "#server/store/memory-store.ts";
 

@@ -3,7 +3,8 @@ import { openSeasons, writingSeason } from "#client/device/open-seasons.ts";
 import { createKindRegistry } from "#core/ledger/kind.ts";
 import { createLedger, type Ledger } from "#core/ledger/ledger.ts";
 import { createWriter } from "#core/ledger/write.ts";
-import { allKinds, weekendKind } from "#core/weekend/record-kinds.ts";
+import { allKinds } from "#core/planning/all-kinds.ts";
+import { weekendKind } from "#core/weekend/record-kinds.ts";
 import { countingIds, written } from "#tests/builders/team-ledger.ts";
 
 /** A ledger with a weekend that starts on each of these days. */
