@@ -5,6 +5,7 @@ import { trackside } from "#client/text/english/trackside.ts";
 import { Choice } from "#client/widgets/choice.tsx";
 import { formatClock } from "#client/widgets/format.ts";
 import { Problem } from "#client/widgets/problem.tsx";
+import { WeekendChoice } from "#client/widgets/weekend-choice.tsx";
 import { ends } from "#core/team/place.ts";
 import type { RiderBike } from "#core/team/roster.ts";
 import { confidences } from "#core/weekend/run.ts";
@@ -90,6 +91,12 @@ function RunForm(props: { at: RiderAtHand; mounted: Accessor<RiderBike> }) {
           </div>
         </section>
       </div>
+      <WeekendChoice
+        label={trackside.choose.weekend}
+        weekends={props.at.weekendChoices()}
+        value={props.at.plan()?.weekendId}
+        onChange={props.at.chooseWeekend}
+      />
       <A class="button" href={`/trackside${props.at.query()}`}>
         {trackside.run.back}
       </A>
