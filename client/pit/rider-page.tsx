@@ -11,6 +11,7 @@ import { conditionsLine } from "./conditions-line.ts";
 import { createRiderBench } from "./create-rider-bench.ts";
 import { FeedbackSection } from "./feedback-section.tsx";
 import { PitGate } from "./pit-gate.tsx";
+import { RiderDetails } from "./rider/rider-details.tsx";
 import { RiderTabs, tabOf } from "./rider-tabs.tsx";
 import { SessionPicker } from "./session-picker.tsx";
 import { UndoStrip } from "./undo-strip.tsx";
@@ -49,6 +50,7 @@ export function RiderPage() {
               </summary>
               <SessionPicker chosen={chosen} />
             </details>
+            <RiderDetails bench={bench} riderId={mounted().riderId} rider={mounted().rider} />
             <Show when={conditionsLine(chosen.programme(), chosen.session())}>{(line) => <p>{line()}</p>}</Show>
             <UndoStrip bench={bench} />
             <RiderTabs bench={bench} changes={lines().length} chosen={tab()} />

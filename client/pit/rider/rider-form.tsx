@@ -1,0 +1,63 @@
+import { createMemo, Show } from "solid-js";
+import type { RiderBench } from "#client/pit/create-rider-bench.ts";
+import { Field } from "#client/pit/field.tsx";
+import { focusInvalidField } from "#client/pit/invalid-field.ts";
+import { riderDetails as words } from "#client/text/english/rider-details.ts";
+import { formatNumber } from "#client/widgets/format.ts";
+import { Problem } from "#client/widgets/problem.tsx";
+import { Stepper } from "#client/widgets/stepper.tsx";
+import { DEFAULT_FRONT_SHARE } from "#core/advice/suspension-model.ts";
+import { createRiderDetails } from "./create-rider-details.ts";
+
+/** The rider's mass and front share. */
+export function RiderForm(props: { bench: RiderBench; riderId: string; onSaved: () => void }) {
+  const details = createRiderDetails(props.bench.device, props.bench.acts, props.riderId);
+  const mass = createMemo(() => details.draft().mass);
+  const frontShare = createMemo(() => details.draft().frontShare);
+  let element: HTMLFormElement | undefined;
+  const save = (event: SubmitEvent): void => {
+    event.preventDefault();
+    if (focusInvalidField(element) === undefined && details.save()) props.onSaved();
+  };
+  return (
+    <form ref={element} class="card stack" onSubmit={save} novalidate>
+      <Show when={details.disputed()}>
+        <p class="problem">{words.disputed}</p>
+      </Show>
+      <p>{words.about}</p>
+      <div class="pit-fields">
+        <Field label={words.mass}>
+          <Stepper
+            label={words.mass}
+            unit="kg"
+            value={mass()}
+            step={0.5}
+            start={75}
+            minimum={30}
+            maximum={160}
+            onChange={(value) => details.set({ mass: value })}
+          />
+        </Field>
+        <Field label={words.share}>
+          <Stepper
+            label={words.share}
+            unit={words.shareUnit}
+            value={frontShare()}
+            step={0.01}
+            start={DEFAULT_FRONT_SHARE}
+            minimum={0.2}
+            maximum={0.7}
+            onChange={(value) => details.set({ frontShare: value })}
+          />
+        </Field>
+      </div>
+      <p>{words.shareAbout(formatNumber(DEFAULT_FRONT_SHARE))}</p>
+      <Problem sentence={details.problem()} />
+      <div>
+        <button type="submit" class="main">
+          {words.save}
+        </button>
+      </div>
+    </form>
+  );
+}
