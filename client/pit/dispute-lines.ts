@@ -1,5 +1,7 @@
 /** Disputes in words, each with the place where it is settled. */
 import { pit } from "#client/text/english/pit.ts";
+import { riderDetails } from "#client/text/english/rider-details.ts";
+import { weekend } from "#client/text/english/weekend.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { riderKind } from "#core/team/record-kinds.ts";
 import { knownValue } from "#core/team/roster.ts";
@@ -12,6 +14,7 @@ import {
   runKind,
   sessionKind,
   settingKind,
+  weekendKind,
 } from "#core/weekend/record-kinds.ts";
 import { adjusterName, memberName } from "./names.ts";
 
@@ -31,9 +34,9 @@ export function disputeLines(ledger: Ledger): readonly DisputeLine[] {
 
 function lineOf(ledger: Ledger, dispute: Dispute): Omit<DisputeLine, "id"> {
   const { kind, key } = dispute;
-  const riderId = key.slice(0, Math.max(0, key.indexOf("/")));
-  const rider = knownValue(ledger, riderKind, riderId)?.name;
-  const riderPath = `/pit/rider/${riderId}`;
+  const owner = key.slice(0, Math.max(0, key.indexOf("/")));
+  const rider = knownValue(ledger, riderKind, owner)?.name;
+  const riderPath = `/pit/rider/${owner}`;
   switch (kind) {
     case settingKind.kind: {
       const path = parseSettingKey(key)?.path;
@@ -49,6 +52,18 @@ function lineOf(ledger: Ledger, dispute: Dispute): Omit<DisputeLine, "id"> {
       return { rider, sentence: pit.disputes.ofRun, path: riderPath };
     case decisionKind.kind:
       return { rider, sentence: pit.disputes.ofDecision, path: riderPath };
+    case weekendKind.kind:
+      return { rider: undefined, sentence: weekend.ofWeekend, path: `/pit/weekend/${key}/edit` };
+    case sessionKind.kind: {
+      const session = knownValue(ledger, sessionKind, key)?.name ?? key;
+      return { rider: undefined, sentence: weekend.ofSession(session), path: `/pit/weekend/${owner}/edit` };
+    }
+    case riderKind.kind:
+      return {
+        rider: knownValue(ledger, riderKind, key)?.name,
+        sentence: riderDetails.ofRider,
+        path: `/pit/rider/${key}`,
+      };
     default:
       return { rider, sentence: pit.disputes.ofOther(kind, key), path: undefined };
   }

@@ -10,6 +10,7 @@ import { DisputeList } from "./dispute-list.tsx";
 import { EachByKey } from "./each-by-key.tsx";
 import { PitGate } from "./pit-gate.tsx";
 import { SessionPicker } from "./session-picker.tsx";
+import { WeekendLinks } from "./weekend/weekend-links.tsx";
 
 /** The team on one screen: what there is to do on each bike. */
 export function TeamBoard() {
@@ -29,6 +30,9 @@ export function TeamBoard() {
         <output aria-live="polite">{location.state?.said}</output>
         <Show when={chosen.programme()} fallback={<p>{pit.noWeekend}</p>}>
           <SessionPicker chosen={chosen} />
+        </Show>
+        <DisputeList query={chosen.query()} />
+        <Show when={chosen.programme()}>
           <Show
             when={line()}
             fallback={
@@ -49,16 +53,18 @@ export function TeamBoard() {
               </div>
             )}
           </Show>
-          <DisputeList query={chosen.query()} />
           <ul class="plain pit-cards">
             <EachByKey each={cards()} keyOf={({ mounted }) => mounted.riderId}>
               {(card) => <BoardCardLink card={card()} query={chosen.query()} />}
             </EachByKey>
           </ul>
         </Show>
-        <A href="/pit/rules" class="button">
-          {pit.rules.link}
-        </A>
+        <div class="row">
+          <WeekendLinks weekendId={chosen.programme()?.weekendId} />
+          <A href="/pit/rules" class="button">
+            {pit.rules.link}
+          </A>
+        </div>
       </div>
     </PitGate>
   );
