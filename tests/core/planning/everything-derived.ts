@@ -7,6 +7,7 @@ import { confirmationEntry } from "#core/planning/entries.ts";
 import { riddenSag } from "#core/planning/ridden-sag.ts";
 import { adviceOnRun } from "#core/planning/run-advice.ts";
 import { answerToRun } from "#core/planning/run-answer.ts";
+import { serviceStatus } from "#core/planning/service-status.ts";
 import { describeSheetProblem, setupSheet } from "#core/planning/setup-sheet.ts";
 import { courseTypes } from "#core/team/course-type.ts";
 import { riderKind } from "#core/team/record-kinds.ts";
@@ -41,6 +42,7 @@ export function everythingDerived(ledger: Ledger) {
       const settings = settingsOnBike(ledger, mounted);
       return {
         onTheBike: valuesOnBike(settings),
+        service: serviceStatus(ledger, mounted, "kestrel"),
         confirmations: [...settings].map(([path, current]) => confirmationEntry(mounted, path, current)),
         weekends: plans.map(({ plan }) => {
           if (!plan) return undefined;
