@@ -1,5 +1,6 @@
 import * as Y from "yjs";
 import { recordsName } from "./document.ts";
+import { allowedSteps, placingSteps } from "./placing-steps.ts";
 import { sameJson } from "./plain-json.ts";
 import { describeLedgerProblem } from "./problem.ts";
 import { type LedgerRecord, parseRecord } from "./record.ts";
@@ -15,6 +16,8 @@ export type UpdateProblem = {
     | "elsewhere"
     /** Builds on entries that are not here: ask the sender for them; nothing need be wrong with it. */
     | "gap"
+    /** Puts more entries into the same places than could be sorted in reasonable time. */
+    | "tangled"
     /** Says something else under numbers that are taken: two devices share a client number. */
     | "contradicts"
     | "bad record";
@@ -71,6 +74,12 @@ export function inspectUpdate(
   const knownClock = (client: number): number => Y.getState(ydoc.store, client);
   if (findUnplaceable(items.map(runOf), knownClock) !== undefined) {
     return refuse("gap", "The change builds on earlier entries that have not arrived; they have to be sent first.");
+  }
+  if (placingSteps(items, ydoc) > allowedSteps) {
+    return refuse(
+      "tangled",
+      "The change puts too many entries into the same places; that would take too long to sort.",
+    );
   }
   return inspectRecords(items, ydoc);
 }
