@@ -8,6 +8,7 @@ import type { RiderBench } from "./create-rider-bench.ts";
 import { DisputeCard } from "./dispute-card.tsx";
 import { GoBack } from "./go-back.tsx";
 import { ReportedCard } from "./reported-card.tsx";
+import { ServiceSection } from "./service-section.tsx";
 import { SetupSheetView } from "./setup-sheet-view.tsx";
 
 /** What is to do on the bike, then the whole sheet. */
@@ -38,6 +39,7 @@ export function BenchSection(props: { bench: RiderBench }) {
           </>
         )}
       </Show>
+      <ServiceSection bench={props.bench} />
       <Show when={byHand()} keyed>
         {(path) => <ByHandModal bench={props.bench} path={path} onClose={() => setByHand(undefined)} />}
       </Show>

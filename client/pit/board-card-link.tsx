@@ -33,6 +33,8 @@ function jobLines(card: BoardCard): readonly string[] {
     ...(card.disputed > 0 ? [pit.board.disputed(card.disputed)] : []),
     ...(card.reported > 0 ? [pit.board.reported(card.reported)] : []),
     ...(card.toAnswer > 0 ? [pit.board.toAnswer(card.toAnswer)] : []),
+    ...(card.partsOverdue > 0 ? [pit.board.partsOverdue(card.partsOverdue)] : []),
+    ...(card.partsDue > 0 ? [pit.board.partsDue(card.partsDue)] : []),
     ...(card.toSet === undefined ? [pit.board.notWorkedOut] : card.toSet > 0 ? [pit.board.toSet(card.toSet)] : []),
   ];
 }

@@ -3,6 +3,7 @@ import { pit } from "#client/text/english/pit.ts";
 import { riderDetails } from "#client/text/english/rider-details.ts";
 import { weekend } from "#client/text/english/weekend.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
+import { serviceKind, servicePlanKind } from "#core/planning/service-kinds.ts";
 import { riderKind } from "#core/team/record-kinds.ts";
 import { knownValue } from "#core/team/roster.ts";
 import { type Dispute, disputes } from "#core/weekend/disputes.ts";
@@ -52,6 +53,10 @@ function lineOf(ledger: Ledger, dispute: Dispute): Omit<DisputeLine, "id"> {
       return { rider, sentence: pit.disputes.ofRun, path: riderPath };
     case decisionKind.kind:
       return { rider, sentence: pit.disputes.ofDecision, path: riderPath };
+    case serviceKind.kind:
+      return { rider, sentence: pit.disputes.ofService, path: riderPath };
+    case servicePlanKind.kind:
+      return { rider: undefined, sentence: pit.disputes.ofServicePlan, path: undefined };
     case weekendKind.kind:
       return { rider: undefined, sentence: weekend.ofWeekend, path: `/pit/weekend/${key}/edit` };
     case sessionKind.kind: {

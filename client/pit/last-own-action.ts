@@ -3,14 +3,18 @@
  * it back. Only what is still current can be taken back, so that an undo never
  * touches what somebody else has done since.
  */
+import { common } from "#client/text/english/common.ts";
 import { pit } from "#client/text/english/pit.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { type LedgerRecord, splitSubject } from "#core/ledger/record.ts";
+import { serviceKind } from "#core/planning/service-kinds.ts";
+import type { Service } from "#core/service/service-record.ts";
 import { parseSettingKey } from "#core/weekend/on-the-bike.ts";
 import { decisionKind, settingKind } from "#core/weekend/record-kinds.ts";
 import type { Setting } from "#core/weekend/setting.ts";
 import { adjusterName } from "./names.ts";
+import { workName } from "./service-lines.ts";
 
 /** Whose acts: one member on one device, for one rider. */
 export interface Actor {
@@ -41,7 +45,7 @@ function canRevert(ledger: Ledger, id: string): boolean {
 }
 
 function ownHeads(ledger: Ledger, { riderId, memberId, deviceId }: Actor): readonly LedgerRecord[] {
-  const heads = [settingKind, decisionKind].flatMap((kind) =>
+  const heads = [settingKind, decisionKind, serviceKind].flatMap((kind) =>
     ledger
       .keys(kind)
       .filter((key) => key.startsWith(`${riderId}/`))
@@ -56,6 +60,11 @@ function ownHeads(ledger: Ledger, { riderId, memberId, deviceId }: Actor): reado
 }
 
 function describe(records: readonly LedgerRecord[]): string {
+  const service = records.find(({ subject }) => splitSubject(subject).kind === serviceKind.kind);
+  if (service) {
+    const { place, what } = service.value as Service;
+    return pit.undo.service(common.places[place], workName(place, what));
+  }
   const settings = records.filter(({ subject }) => splitSubject(subject).kind === settingKind.kind);
   const [only] = settings;
   if (!only) return pit.undo.left;

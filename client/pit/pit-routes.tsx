@@ -6,6 +6,7 @@ import { TeamBoard } from "./team-board.tsx";
 import { ChangeWeekendPage, NewWeekendPage } from "./weekend/weekend-page.tsx";
 import "./pit.css";
 import "./bench.css";
+import "./service.css";
 import "./weekend/weekend.css";
 
 /** The pit workplace. */

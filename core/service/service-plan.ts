@@ -3,19 +3,19 @@ import * as z from "zod/mini";
 import { type Ground, grounds } from "#core/team/ground.ts";
 import type { ServiceWork } from "./service-work.ts";
 
-const weight = z.number({ error: "not a number" }).check(z.gt(0), z.lte(10));
-const intervalHours = z.number({ error: "not a number" }).check(z.gte(1), z.lte(5000));
+const weight = z.number().check(z.gt(0), z.lte(10));
+const intervalHours = z.number().check(z.gte(1), z.lte(5000));
 
 /** What the team has chosen; each field that is absent stands at its default. */
 export const servicePlanSchema = z.object({
   /** Hours of wear that an hour of riding counts as, by ground; above 0, 10 at most. */
   weights: z.optional(z.partialRecord(z.enum(grounds), weight)),
   /** Minutes that a run without a time counts as. */
-  minutesPerRun: z.optional(z.number({ error: "not a number" }).check(z.gt(0), z.lte(120))),
+  minutesPerRun: z.optional(z.number().check(z.gt(0), z.lte(120))),
   bathOilHours: z.optional(intervalHours),
   completeHours: z.optional(intervalHours),
   /** The part of an interval, in parts of 1, from which on the work is due. */
-  dueFrom: z.optional(z.number({ error: "not a number" }).check(z.gt(0), z.lte(1))),
+  dueFrom: z.optional(z.number().check(z.gt(0), z.lte(1))),
 });
 export type ServicePlanChoices = z.infer<typeof servicePlanSchema>;
 

@@ -13,7 +13,7 @@ export const serviceSchema = z.object({
   bike: identifierSchema,
   place: z.enum(["fork", "shock"]),
   what: z.enum(serviceWorks),
-  hoursBefore: z.optional(z.number({ error: "not a number" }).check(z.gte(0), z.lte(5000))),
+  hoursBefore: z.optional(z.number().check(z.gte(0), z.lte(5000))),
   settings: setupValuesSchema,
   weekend: z.optional(identifierSchema),
   note: z.optional(z.string().check(z.maxLength(500))),

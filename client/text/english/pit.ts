@@ -4,6 +4,8 @@ import type { Provenance } from "#core/advice/reason.ts";
 import type { RowState } from "#core/planning/setup-sheet.ts";
 import type { End } from "#core/team/place.ts";
 import type { Setting } from "#core/weekend/setting.ts";
+import { service } from "./service.ts";
+import { settingsText } from "./settings-count.ts";
 
 export const pit = {
   weekend: "Weekend",
@@ -29,6 +31,9 @@ export const pit = {
       count === 1 ? "1 reported change to confirm" : `${count} reported changes to confirm`,
     toAnswer: (count: number) => (count === 1 ? "Feedback of 1 run to answer" : `Feedback of ${count} runs to answer`),
     toSet: (count: number) => (count === 1 ? "1 adjuster to set" : `${count} adjusters to set`),
+    partsDue: (count: number) => (count === 1 ? "1 part due for service" : `${count} parts due for service`),
+    partsOverdue: (count: number) =>
+      count === 1 ? "1 part overdue for service" : `${count} parts overdue for service`,
     nothing: "Nothing to do",
     notWorkedOut: "Setup waits for course and conditions",
   },
@@ -48,6 +53,8 @@ export const pit = {
     ofConditions: (session: string) => `Conditions of ${session}: two people have entered different values`,
     ofRun: "A run: two people have logged it differently",
     ofDecision: "A decision on a run: two people have decided differently",
+    ofService: "A service that was done: two people have entered it differently",
+    ofServicePlan: "The team's service plan: two people have entered different values",
     ofOther: (kind: string, key: string) => `${kind} ${key}: two people have entered different values`,
     and: " and ",
     says: (who: string) => `${who} says`,
@@ -95,6 +102,7 @@ export const pit = {
     label: (what: string) => `Undo: ${what}`,
     settings: settingsText,
     left: "left as it is",
+    service: (part: string, work: string) => `${part}, service done: ${work.toLowerCase()}`,
     setting: (adjuster: string, value: string) => `${adjuster} ${value}`,
     done: (what: string) => `Undone: ${what}`,
     none: "Nothing of yours to undo here",
@@ -286,8 +294,5 @@ export const pit = {
     undone: (adjuster: string, value: string) => `${adjuster} back to ${value}`,
     more: (count: number) => `Show ${count} more`,
   },
+  service,
 } as const;
-
-function settingsText(count: number): string {
-  return count === 1 ? "1 setting" : `${count} settings`;
-}

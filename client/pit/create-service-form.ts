@@ -1,0 +1,89 @@
+/** Writing down a service while its dialog is open. */
+import { type Accessor, createSignal, untrack } from "solid-js";
+import { ulid } from "ulid";
+import { common } from "#client/text/english/common.ts";
+import { pit } from "#client/text/english/pit.ts";
+import { serviceEntries } from "#core/planning/service-entries.ts";
+import { type ServiceWork, worksOf } from "#core/service/service-work.ts";
+import { valuesOnBike } from "#core/weekend/on-the-bike.ts";
+import { plainSentence } from "./create-acts.ts";
+import type { RiderBench } from "./create-rider-bench.ts";
+import { adjusterName } from "./names.ts";
+import { type ServicePlace, settingLines, workName } from "./service-lines.ts";
+
+/** What is typed: `hoursBefore` in hours of riding since a service that was done earlier. */
+export interface ServiceDraft {
+  readonly what: ServiceWork | undefined;
+  readonly hoursBefore: number | undefined;
+  readonly note: string;
+}
+
+export interface ServiceFormState {
+  readonly works: Accessor<readonly ServiceWork[]>;
+  readonly draft: Accessor<ServiceDraft>;
+  readonly problem: Accessor<string | undefined>;
+  /** What will be written down with it, a line for each setting. */
+  readonly settings: Accessor<readonly string[]>;
+  /** The adjusters in dispute, by name: for these there is nothing to write down. */
+  readonly disputed: Accessor<string>;
+  set(fields: Partial<ServiceDraft>): void;
+  /** True when it was written. */
+  save(): boolean;
+}
+
+/** What of the bench the form needs. */
+export interface ServiceFormContext {
+  readonly bench: Pick<RiderBench, "acts" | "mounted" | "settings" | "disputed"> & {
+    readonly device: Pick<RiderBench["device"], "write">;
+    readonly chosen: Pick<RiderBench["chosen"], "programme">;
+  };
+  readonly place: ServicePlace;
+  readonly newId?: () => string;
+}
+
+/** A service of the part at `place`. Where a part has one work only, that is what was done. */
+export function createServiceForm({ bench, place, newId = ulid }: ServiceFormContext): ServiceFormState {
+  const works = (): readonly ServiceWork[] => {
+    const part = bench.mounted()?.parts[place];
+    return part ? worksOf(part) : [];
+  };
+  const only = untrack(() => (works().length === 1 ? works()[0] : undefined));
+  const [draft, setDraft] = createSignal<ServiceDraft>({ what: only, hoursBefore: undefined, note: "" });
+  const [problem, setProblem] = createSignal<string>();
+  const refuse = (sentence: string): boolean => {
+    setProblem(sentence);
+    return false;
+  };
+  return {
+    works,
+    draft,
+    problem,
+    settings: () => settingLines(valuesOnBike(bench.settings())),
+    disputed: () => bench.disputed().map(adjusterName).join(", "),
+    set: (fields) => {
+      setDraft((now) => ({ ...now, ...fields }));
+      setProblem(undefined);
+    },
+    save: () => {
+      const mounted = bench.mounted();
+      if (!mounted) return false;
+      const { what, hoursBefore, note } = draft();
+      if (what === undefined) return refuse(pit.service.needsWork);
+      const weekendId = bench.chosen.programme()?.weekendId;
+      const entries = serviceEntries({
+        id: newId(),
+        mounted,
+        place,
+        what,
+        settings: bench.settings(),
+        note: note.trim(),
+        ...(hoursBefore !== undefined && { hoursBefore }),
+        ...(weekendId !== undefined && { weekendId }),
+      });
+      if (!entries.ok) return refuse(entries.sentence);
+      const wrote = bench.device.write(entries.entries);
+      if (!wrote.ok) return refuse(plainSentence(wrote.problem));
+      return bench.acts.wrote(wrote, pit.service.saved(common.places[place], workName(place, what)));
+    },
+  };
+}
