@@ -20,11 +20,11 @@ export interface Programme {
   readonly venue: Venue | undefined;
   /** Absent until somebody has entered it, and while it is in dispute. */
   readonly course: Course | undefined;
-  /** In the order in which they start. */
+  /** In the order in which they start, those at one time by id. */
   readonly sessions: readonly ScheduledSession[];
 }
 
-/** All weekends, newest first. */
+/** All weekends, newest first; those that start on one day by id, so that every browser lists them alike. */
 export function weekends(ledger: Ledger): readonly { readonly id: string; readonly weekend: RaceWeekend }[] {
   return ledger
     .keys(weekendKind)
@@ -32,7 +32,7 @@ export function weekends(ledger: Ledger): readonly { readonly id: string; readon
       const weekend = knownValue(ledger, weekendKind, id);
       return weekend ? [{ id, weekend }] : [];
     })
-    .sort((a, b) => (a.weekend.startsOn < b.weekend.startsOn ? 1 : -1));
+    .sort((a, b) => compareText(b.weekend.startsOn, a.weekend.startsOn) || compareText(a.id, b.id));
 }
 
 /** Days after its start for which a weekend counts as going on: the last session, and the drive home. */
@@ -69,7 +69,7 @@ export function programme(ledger: Ledger, weekendId: string): Programme | undefi
       const conditions = settledValue(ledger.current(conditionsKind, key));
       return [{ id: key.slice(weekendId.length + 1), session, conditions }];
     })
-    .sort((a, b) => (a.session.startsAt < b.session.startsAt ? -1 : 1));
+    .sort((a, b) => compareText(a.session.startsAt, b.session.startsAt) || compareText(a.id, b.id));
   return {
     weekendId,
     weekend,
@@ -77,4 +77,8 @@ export function programme(ledger: Ledger, weekendId: string): Programme | undefi
     course: settledValue(ledger.current(courseKind, weekendId)),
     sessions,
   };
+}
+
+function compareText(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
 }

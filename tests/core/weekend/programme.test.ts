@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { currentWeekend, programme, seasonOf } from "#core/weekend/programme.ts";
+import { currentWeekend, programme, seasonOf, weekends } from "#core/weekend/programme.ts";
 import { sessionKind, weekendKind } from "#core/weekend/record-kinds.ts";
 import { teamLedger, written } from "#tests/builders/team-ledger.ts";
 
@@ -35,6 +35,17 @@ test("sessions come in the order in which they start, whatever their names", () 
       .set(sessionKind, "kestrel/warm-up", { name: "Z", purpose: "practice", startsAt: "2026-05-29T08:00" }),
   );
   expect(programme(team.ledger, "kestrel")?.sessions.map(({ id }) => id)).toEqual(["warm-up", "p1", "race"]);
+});
+
+test("weekends of one day, and sessions of one time, come in the order of their ids", () => {
+  const { ledger, writerFor } = teamLedger();
+  const mechanic = writerFor("mia");
+  for (const id of ["c", "a", "b"]) {
+    written(mechanic.set(weekendKind, id, { name: id, venue: "ridge", startsOn: "2026-07-03" }));
+    written(mechanic.set(sessionKind, `a/${id}`, { name: id, purpose: "race", startsAt: "2026-07-03T10:00" }));
+  }
+  expect(weekends(ledger).map(({ id }) => id)).toEqual(["a", "b", "c", "kestrel"]);
+  expect(programme(ledger, "a")?.sessions.map(({ id }) => id)).toEqual(["a", "b", "c"]);
 });
 
 test("the season of a weekend is the year it starts in", () => {
