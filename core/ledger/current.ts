@@ -41,8 +41,10 @@ export function judgeHeads<Value>(
 
 type Claim<Value> = LedgerRecord<Value> & { readonly value: Value };
 
-// Past this many merges of merges the base counts as unknown, which shows more disputes and hides none.
+// Past this many merges of merges, or heads, the base counts as unknown, which shows more disputes and hides none. Nobody
+// but a hostile writer makes so many heads, and looking for what they have in common takes time and room for each.
 const deepestBase = 8;
+const mostHeads = 64;
 
 function judge<Value>(
   kind: RecordKind<Value>,
@@ -101,6 +103,6 @@ function baseOf<Value>(
   records: ReadonlyMap<string, LedgerRecord<Value>>,
   depth: number,
 ): Value | undefined {
-  if (depth >= deepestBase) return undefined;
+  if (depth >= deepestBase || claims.length > mostHeads) return undefined;
   return settledValue(judge(kind, nearestCommonAncestors(claims, records), records, depth + 1));
 }

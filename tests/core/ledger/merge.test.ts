@@ -303,4 +303,17 @@ describe("kinds merged by fields", () => {
     expect(summary(ledgerOf(raws).current(machineKind, "one"))).toEqual(expected);
     expect(summary(ledgerOf([...raws].reverse()).current(machineKind, "one"))).toEqual(expected);
   });
+
+  it("M4 up to 64 heads have a base, more do not: more disputes are shown, and none is hidden", () => {
+    const apart = (heads: number) =>
+      Array.from({ length: heads }, (_, n) =>
+        states(n + 2, m, machine("a", 70, n % 2 === 0 ? { low: 1 } : { high: 9 }), 1),
+      );
+    const base = states(1, m, machine("a", 70));
+    const few = ledgerOf([base, ...apart(64)]).current(machineKind, "one");
+    expect(summary(few)).toMatchObject({ state: "settled", value: machine("a", 70, { low: 1, high: 9 }) });
+    const many = ledgerOf([base, ...apart(65)]).current(machineKind, "one");
+    expect(summary(many)).toMatchObject({ state: "disputed", value: machine("a", 70) });
+    expect(many.state === "disputed" && Object.keys(many.fields ?? {})).toEqual(["high", "low"]);
+  });
 });
