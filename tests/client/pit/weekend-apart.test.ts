@@ -82,9 +82,23 @@ describe("somebody else saves while the form is open", () => {
     withForm(team, "kestrel", (form) => {
       written(team.writerFor("nils").voidSubject(sessionKind, "kestrel/p1", "Storm"));
       form.set({ name: "Kestrel Open" });
-      form.save(undefined);
+      expect(form.save(undefined)?.said).toBe("Saved: Kestrel Open.");
+      expect(form.draft().sessions.map(({ id }) => id)).toEqual(["race"]);
     });
     expect(team.ledger.current(sessionKind, "kestrel/p1").state).toBe("absent");
+  });
+
+  test("a session that they removed and that was changed here is told, and comes back only when saved again", () => {
+    const team = teamLedger();
+    withForm(team, "kestrel", (form) => {
+      form.setSession("p1", { time: "11:00" });
+      written(team.writerFor("nils").voidSubject(sessionKind, "kestrel/p1", "Storm"));
+      expect(form.save(undefined)).toBeUndefined();
+      expect(form.problem()).toContain("Somebody else has changed p1");
+      expect(team.ledger.current(sessionKind, "kestrel/p1").state).toBe("absent");
+      expect(form.save(undefined)?.said).toBe("Saved: Kestrel.");
+    });
+    expect(settledValue(team.ledger.current(sessionKind, "kestrel/p1"))?.startsAt).toBe("2026-05-29T11:00");
   });
 
   test("a session that they added is shown before anything is saved, and not added twice", () => {
