@@ -75,6 +75,7 @@ export function countingLines({ weights, minutesPerRun, dueFrom }: ServicePlan):
   return [
     service.countingRuns(formatNumber(minutesPerRun)),
     service.countingGround(listed.join(", ")),
+    service.countingLeft(formatNumber(minutesPerRun)),
     service.countingDue(formatNumber(dueFrom * 100)),
     service.countingSource,
   ];

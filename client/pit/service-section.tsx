@@ -1,5 +1,6 @@
 import { createSignal, For, Show } from "solid-js";
 import { pit } from "#client/text/english/pit.ts";
+import { Caution } from "#client/widgets/caution.tsx";
 import type { RiderBench } from "./create-rider-bench.ts";
 import { createService } from "./create-service.ts";
 import { EachByKey } from "./each-by-key.tsx";
@@ -14,11 +15,7 @@ export function ServiceSection(props: { bench: RiderBench }) {
   return (
     <section class="stack">
       <h2>{pit.service.title}</h2>
-      <div class="caution" role="note">
-        <ul>
-          <For each={pit.service.cautions}>{(sentence) => <li>{sentence}</li>}</For>
-        </ul>
-      </div>
+      <Caution>{pit.service.caution}</Caution>
       <div class="pit-service">
         <EachByKey each={service.parts()} keyOf={({ place }) => place}>
           {(part) => <ServicePart part={part()} onDone={() => setOpen(part().place)} />}

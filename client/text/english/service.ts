@@ -39,16 +39,16 @@ export const service = {
   save: "Write it down",
   needsWork: "Choose what was done.",
   saved: (part: string, work: string) => `Written down: ${part}, ${work.toLowerCase()}`,
-  cautions: [
-    "The maker's manual comes first: where it asks for service earlier, it is due earlier.",
-    "An overdue or damaged part goes to a qualified mechanic. Do not tune around it.",
-  ],
+  caution:
+    "An overdue or damaged part goes to a qualified mechanic: do not tune around it. The maker's manual comes first: where it asks for service earlier, it is due earlier.",
   counting: "How the hours are counted",
   countingRuns: (minutes: string) =>
     `Each run of this bike counts with its time; a run without a time counts as ${minutes} minutes.`,
   countingGround: (weights: string) =>
     `An hour counts by the ground: ${weights}. A ground that is not entered counts as dry.`,
   weight: (ground: string, weight: string) => `${ground} ${weight} h`,
+  countingLeft: (minutes: string) =>
+    `What is left is counted in runs like this weekend's; before the first one, in runs of ${minutes} minutes on dry ground.`,
   countingDue: (percent: string) => `Due from ${percent} % of the hours on.`,
   countingSource: "Common practice, where the maker says nothing else.",
 } as const;

@@ -200,6 +200,7 @@ describe("the service of a bike in words", () => {
       expect(createService(bench()).counting()).toEqual([
         "Each run of this bike counts with its time; a run without a time counts as 5 minutes.",
         "An hour counts by the ground: dry dust 1.5 h, dry 1 h, damp 1.2 h, wet 1.5 h, mud 2 h. A ground that is not entered counts as dry.",
+        "What is left is counted in runs like this weekend's; before the first one, in runs of 5 minutes on dry ground.",
         "Due from 80 % of the hours on.",
         "Common practice, where the maker says nothing else.",
       ]);
