@@ -10,7 +10,7 @@ export default defineConfig({
           name: "node",
           include: ["tests/**/*.test.ts"],
           exclude: ["tests/browser/**", "tests/client/!(device)/**", "**/node_modules/**"],
-          testTimeout: 60_000,
+          testTimeout: 240_000,
         },
       },
       {

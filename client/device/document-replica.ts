@@ -31,6 +31,8 @@ export interface DeviceSurroundings {
   readonly timers: Timers;
   /** From 0 to below 1. */
   readonly random: () => number;
+  /** The id by which Yjs tells writers apart, new at each start; Yjs draws one when absent. */
+  readonly clientId?: () => number;
   /** Begins the name by which tabs of one browser tell each other of changes; absent for none. */
   readonly tabsName?: string;
 }
@@ -45,6 +47,7 @@ export interface ReplicaContext extends DeviceSurroundings {
 export function openReplica(name: string, context: ReplicaContext): DocumentReplica {
   const { storage, openSocket, timers, random, tabsName, ledger, onFacts } = context;
   const ydoc = new Y.Doc();
+  if (context.clientId) ydoc.clientID = context.clientId();
   const document = connectDocument(ydoc, name, ledger);
   let connection: DocumentConnection | undefined;
   const kept = keepDocument({

@@ -109,12 +109,16 @@ export function connectToServer(context: ConnectionContext): DocumentConnection 
     onChange();
   };
 
+  const giveUp = (): void => {
+    socket?.close();
+    lost(1006);
+  };
+
   const watch = (): void => {
     callOffWatch = timers.after(ASK_AFTER_MS, () => {
       const silence = timers.now() - lastHeard;
       if (silence >= DEAD_AFTER_MS) {
-        socket?.close();
-        lost(1006);
+        giveUp();
         return;
       }
       if (connected && silence >= ASK_AFTER_MS) ask();
@@ -122,9 +126,17 @@ export function connectToServer(context: ConnectionContext): DocumentConnection 
     });
   };
 
+  /** A message that cannot be read was spoiled on its way: what it held is asked for again on a new socket. */
   const onMessage = (message: Uint8Array): void => {
     lastHeard = timers.now();
-    const decoder = decoding.createDecoder(message);
+    try {
+      receive(decoding.createDecoder(message));
+    } catch {
+      giveUp();
+    }
+  };
+
+  const receive = (decoder: decoding.Decoder): void => {
     const type = decoding.readVarUint(decoder);
     if (type === messageType.sync) receiveSync(decoder);
     else if (type === messageType.durableAcknowledgement) receiveAcknowledgement(decoder);
@@ -144,11 +156,14 @@ export function connectToServer(context: ConnectionContext): DocumentConnection 
   };
 
   const receiveSync = (decoder: decoding.Decoder): void => {
-    const encoder = encoding.createEncoder();
-    encoding.writeVarUint(encoder, messageType.sync);
-    const empty = encoding.length(encoder);
-    syncProtocol.readSyncMessage(decoder, encoder, ydoc, own);
-    if (encoding.length(encoder) > empty) socket?.send(encoding.toUint8Array(encoder));
+    if (decoding.readVarUint(decoder) === syncProtocol.messageYjsSyncStep1) {
+      send((encoder) => syncProtocol.readSyncStep1(decoder, encoder, ydoc));
+      return;
+    }
+    const update = decoding.readVarUint8Array(decoder);
+    // Decoded before it is applied: an update that fails half way would leave half of itself in the document.
+    Y.decodeUpdate(update);
+    Y.applyUpdate(ydoc, update, own);
     // One missing update holds back all later ones: ask at once for what is missing.
     if (ydoc.store.pendingStructs !== null) ask();
   };
@@ -181,5 +196,7 @@ export function connectToServer(context: ConnectionContext): DocumentConnection 
 
 /** What a document holds here, as clocks by writer. */
 export function localClocks(ydoc: Y.Doc): ReadonlyMap<number, number> {
-  return Y.decodeStateVector(Y.encodeStateVector(ydoc));
+  const clocks = new Map<number, number>();
+  for (const client of ydoc.store.clients.keys()) clocks.set(client, Y.getState(ydoc.store, client));
+  return clocks;
 }

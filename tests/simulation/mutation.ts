@@ -1,0 +1,15 @@
+/**
+ * Remedies that can be turned off, one at a time: the simulation has to find the
+ * fault that each of them keeps away, or it proves nothing.
+ */
+export const mutations = [
+  /** The server acknowledges before its disk has flushed. */
+  "acknowledge before the flush",
+  /** The device counts an update as saved when it has handed it to the storage. */
+  "count as saved when handed over",
+  /** A device settles a dispute by itself: the newest by the clock counts. */
+  "last writer wins",
+  /** A log that is put together forgets what another tab kept. */
+  "compact over another tab",
+] as const;
+export type Mutation = (typeof mutations)[number];
