@@ -91,15 +91,17 @@ function RunForm(props: { at: RiderAtHand; mounted: Accessor<RiderBike> }) {
           </div>
         </section>
       </div>
-      <WeekendChoice
-        label={trackside.choose.weekend}
-        weekends={props.at.weekendChoices()}
-        value={props.at.plan()?.weekendId}
-        onChange={props.at.chooseWeekend}
-      />
-      <A class="button" href={`/trackside${props.at.query()}`}>
-        {trackside.run.back}
-      </A>
+      <div class="stack">
+        <WeekendChoice
+          label={trackside.choose.weekend}
+          weekends={props.at.weekendChoices()}
+          value={props.at.plan()?.weekendId}
+          onChange={props.at.chooseWeekend}
+        />
+        <A class="button" href={`/trackside${props.at.query()}`}>
+          {trackside.run.back}
+        </A>
+      </div>
       <div class="save-bar">
         <Problem sentence={problem()} />
         <button type="submit" class="main">
