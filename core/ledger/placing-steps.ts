@@ -1,5 +1,3 @@
-import * as Y from "yjs";
-import { recordsName } from "./document.ts";
 import type { Position } from "./update-order.ts";
 
 /**
@@ -8,16 +6,33 @@ import type { Position } from "./update-order.ts";
  */
 export const allowedSteps = 50_000_000;
 
+/** Entries of one client as an update brings them. */
+export type Insertion = Position & {
+  readonly length: number;
+  /** The entry that the first one was put behind; null at the beginning. */
+  readonly behind: Position | null;
+  /** Put before another entry too: then the order of clients does not end its way. */
+  readonly isBetween: boolean;
+};
+
+/** What the document holds already. */
+export type KnownEntries = {
+  /** How many entries of a client are known. */
+  clock(client: number): number;
+  /** How many items stand behind a known entry or the beginning (null), or behind those, counted up to `limit`. */
+  followers(entry: Position | null, limit: number): number;
+};
+
 /**
- * An upper bound of the steps that putting items into the records takes. Items behind one and the same entry, as they
- * come about when people write apart, stand in the order of their clients, and each passes those before it with all that
- * was put behind them one by one (S. Nicolaescu, K. Jahns, M. Derntl, R. Klamma, 2016, Near real-time peer-to-peer shared
- * editing on extensible data types, as yjs does it). What people write in turn stands at the end and passes next to
- * nothing; a hostile update of 2 MB can ask for 64 million steps.
- * @param items as decoded, all of them placeable
+ * An upper bound of the steps that putting insertions into the records takes. Entries behind one and the same entry, as
+ * they come about when people write apart, stand in the order of their clients, and each passes those before it with all
+ * that was put behind them one by one (P. Nicolaescu, K. Jahns, M. Derntl, R. Klamma, 2016, Near real-time peer-to-peer
+ * shared editing on extensible data types, as yjs does it). What people write in turn stands at the end and passes next
+ * to nothing; a hostile update of 2 MB can ask for 64 million steps.
+ * @param insertions each client's by clock, all of them placeable
  */
-export function placingSteps(items: readonly Y.Item[], ydoc: Y.Doc): number {
-  const runs = freshRuns(items, ydoc);
+export function placingSteps(insertions: readonly Insertion[], known: KnownEntries): number {
+  const runs = freshRuns(insertions, known);
   const groups = new Map<string, Run[]>();
   for (const run of runs) {
     const group = groups.get(keyOf(run.behind));
@@ -29,7 +44,7 @@ export function placingSteps(items: readonly Y.Item[], ydoc: Y.Doc): number {
   for (const [first, ...others] of groups.values()) {
     if (first === undefined) continue;
     if (others.length > 0) steps += stepsAmong([first, ...others]);
-    const followers = first.parent === undefined ? followersOf(first.behind, ydoc, allowedSteps) : 0;
+    const followers = first.parent === undefined ? known.followers(first.behind, allowedSteps) : 0;
     if (followers > 0) steps += (others.length + 1) * (followers + runs.length);
     if (steps > allowedSteps) return steps;
   }
@@ -48,20 +63,19 @@ type Run = Position & {
   size: number;
 };
 
-function freshRuns(items: readonly Y.Item[], ydoc: Y.Doc): Run[] {
-  const cutsByClient = cutsBehind(items);
+function freshRuns(insertions: readonly Insertion[], known: KnownEntries): Run[] {
+  const cutsByClient = cutsBehind(insertions);
   const runs: Run[] = [];
   const runByEnd = new Map<string, Run>();
-  for (const { id, length, origin, rightOrigin } of items) {
-    const { client } = id;
-    const end = id.clock + length;
+  for (const { client, clock: first, length, behind: origin, isBetween } of insertions) {
+    const end = first + length;
     const cuts = cutsByClient.get(client) ?? { clocks: [], next: 0 };
-    let clock = Math.max(id.clock, Y.getState(ydoc.store, client));
+    let clock = Math.max(first, known.clock(client));
     while (clock < end) {
       while ((cuts.clocks[cuts.next] ?? end) <= clock) cuts.next++;
       const stop = Math.min(cuts.clocks[cuts.next] ?? end, end);
-      const behind = clock === id.clock ? origin : { client, clock: clock - 1 };
-      const run: Run = { client, clock, behind, isBetween: rightOrigin !== null, parent: undefined, size: 1 };
+      const behind = clock === first ? origin : { client, clock: clock - 1 };
+      const run: Run = { client, clock, behind, isBetween, parent: undefined, size: 1 };
       runs.push(run);
       runByEnd.set(keyOf({ client, clock: stop - 1 }), run);
       clock = stop;
@@ -73,14 +87,14 @@ function freshRuns(items: readonly Y.Item[], ydoc: Y.Doc): Run[] {
 
 /** Where runs are cut because something stands behind an entry in their middle, and the next of it: items come by clock. */
 function cutsBehind(
-  items: readonly Y.Item[],
+  insertions: readonly Insertion[],
 ): ReadonlyMap<number, { readonly clocks: readonly number[]; next: number }> {
   const clocksByClient = new Map<number, Set<number>>();
-  for (const { origin } of items) {
-    if (origin === null) continue;
-    const clocks = clocksByClient.get(origin.client);
-    if (clocks === undefined) clocksByClient.set(origin.client, new Set([origin.clock + 1]));
-    else clocks.add(origin.clock + 1);
+  for (const { behind } of insertions) {
+    if (behind === null) continue;
+    const clocks = clocksByClient.get(behind.client);
+    if (clocks === undefined) clocksByClient.set(behind.client, new Set([behind.clock + 1]));
+    else clocks.add(behind.clock + 1);
   }
   const sorted = (clocks: ReadonlySet<number>) => ({ clocks: [...clocks].sort((a, b) => a - b), next: 0 });
   return new Map([...clocksByClient].map(([client, clocks]) => [client, sorted(clocks)]));
@@ -112,29 +126,6 @@ function stepsAmong(group: readonly Run[]): number {
     before += size;
   }
   return steps;
-}
-
-/** How many items of the document stand behind an entry of it, or behind those, up to `limit`. */
-function followersOf(entry: Position | null, ydoc: Y.Doc, limit: number): number {
-  const known = entry === null ? undefined : itemAt(entry, ydoc);
-  const isInside = entry !== null && known !== undefined && entry.clock < known.id.clock + known.length - 1;
-  // What follows inside an item is the rest of that item, and everything behind it.
-  let count = isInside ? 1 : 0;
-  const passed = new Set<Y.Item | undefined>(isInside ? [known] : []);
-  const start = entry === null ? ydoc.getArray(recordsName)._start : known?.right;
-  for (let item = start ?? null; item !== null && count < limit; item = item.right) {
-    const { origin } = item;
-    const isSibling = keyOf(origin) === keyOf(entry);
-    if (!isSibling && (origin === null || !passed.has(itemAt(origin, ydoc)))) break;
-    passed.add(item);
-    count++;
-  }
-  return count;
-}
-
-function itemAt({ client, clock }: Position, ydoc: Y.Doc): Y.Item | undefined {
-  const struct: unknown = Y.getItem(ydoc.store, Y.createID(client, clock));
-  return struct instanceof Y.Item ? struct : undefined;
 }
 
 const keyOf = (entry: Position | null): string => (entry === null ? "" : `${entry.client}:${entry.clock}`);

@@ -1,6 +1,6 @@
 import * as Y from "yjs";
 import { recordsName } from "./document.ts";
-import { allowedSteps, placingSteps } from "./placing-steps.ts";
+import { allowedSteps, type Insertion, type KnownEntries, placingSteps } from "./placing-steps.ts";
 import { sameJson } from "./plain-json.ts";
 import { describeLedgerProblem } from "./problem.ts";
 import { type LedgerRecord, parseRecord } from "./record.ts";
@@ -75,7 +75,7 @@ export function inspectUpdate(
   if (findUnplaceable(items.map(runOf), knownClock) !== undefined) {
     return refuse("gap", "The change builds on earlier entries that have not arrived; they have to be sent first.");
   }
-  if (placingSteps(items, ydoc) > allowedSteps) {
+  if (stepsToPlace(items, ydoc) > allowedSteps) {
     return refuse(
       "tangled",
       "The change puts too many entries into the same places; that would take too long to sort.",
@@ -134,6 +134,35 @@ function neighboursOf({ origin, rightOrigin }: Y.Item): Position[] {
 function runOf(item: RecordItem): Run {
   const { client, clock } = item.id;
   return { client, clock, length: item.length, needs: neighboursOf(item) };
+}
+
+/** At most how many steps yjs takes to put items, as decoded and all of them placeable, into the records. */
+export function stepsToPlace(items: readonly Y.Item[], ydoc: Y.Doc): number {
+  const insertions = items.map((item): Insertion => {
+    const { client, clock } = item.id;
+    return { client, clock, length: item.length, behind: item.origin, isBetween: item.rightOrigin !== null };
+  });
+  return placingSteps(insertions, knownEntries(ydoc));
+}
+
+function knownEntries(ydoc: Y.Doc): KnownEntries {
+  return {
+    clock: (client) => Y.getState(ydoc.store, client),
+    followers: (entry, limit) => {
+      const behind = entry === null ? undefined : itemAt(ydoc, entry);
+      // What follows in the middle of an item is the rest of that item.
+      const hasRest = entry !== null && behind !== undefined && entry.clock < behind.id.clock + behind.length - 1;
+      const passed = new Set<Y.Item | undefined>(hasRest ? [behind] : []);
+      const start = entry === null ? ydoc.share.get(recordsName)?._start : behind?.right;
+      for (let item = start ?? null; item !== null && passed.size < limit; item = item.right) {
+        const { origin } = item;
+        const isDirect = origin?.client === entry?.client && origin?.clock === entry?.clock;
+        if (!isDirect && (origin === null || !passed.has(itemAt(ydoc, origin)))) break;
+        passed.add(item);
+      }
+      return passed.size;
+    },
+  };
 }
 
 function itemAt(ydoc: Y.Doc, { client, clock }: Position): Y.Item | undefined {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import * as Y from "yjs";
-import { allowedSteps, placingSteps } from "#core/ledger/placing-steps.ts";
-import { inspectUpdate } from "#core/ledger/update-guard.ts";
+import { allowedSteps } from "#core/ledger/placing-steps.ts";
+import { inspectUpdate, stepsToPlace } from "#core/ledger/update-guard.ts";
 import { rawRecord } from "./ledger-fixture.ts";
 
 function device(clientId: number, ...known: readonly Uint8Array[]): Y.Doc {
@@ -18,7 +18,7 @@ function pushes(ydoc: Y.Doc, ...numbers: readonly number[]): Uint8Array {
 }
 
 function stepsInto(ydoc: Y.Doc, ...updates: readonly Uint8Array[]): number {
-  return placingSteps(Y.decodeUpdate(Y.mergeUpdates([...updates])).structs as Y.Item[], ydoc);
+  return stepsToPlace(Y.decodeUpdate(Y.mergeUpdates([...updates])).structs as Y.Item[], ydoc);
 }
 
 describe("the steps of putting an update into a document", () => {
