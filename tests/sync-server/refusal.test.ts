@@ -72,9 +72,11 @@ describe("an update that the guard does not take", () => {
     expect(numbersIn(await other.everything())).toEqual([1]);
     expect(other.kinds()).toEqual(["step1", "update", "acknowledgement", "step2", "acknowledgement"]);
     expect(server.store.load(season)).toHaveLength(1);
-    expect(server.store.quarantined()).toEqual([
-      { document: season, update, reason: `${refusal.type}: ${refusal.sentence}` },
-    ]);
+    const [kept, ...others] = server.store.quarantined();
+    expect(kept).toMatchObject({ document: season, reason: `${refusal.type}: ${refusal.sentence}` });
+    // Byte by byte: a deep comparison of 1 MiB takes seconds, in which the sockets of this process fall silent.
+    expect(Buffer.compare(kept?.update ?? new Uint8Array(), update)).toBe(0);
+    expect(others).toEqual([]);
     sender.sendUpdate(push(document, numbered(2)));
     expect((await sender.next("acknowledgement")).stateVector).toEqual(new Map([[5, 2]]));
   });
