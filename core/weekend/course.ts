@@ -3,7 +3,7 @@ import * as z from "zod/mini";
 import { courseTypes } from "#core/team/course-type.ts";
 import { altitudeSchema } from "#core/team/surroundings.ts";
 
-const part = z.number({ error: "not a number" }).check(z.gte(0), z.lte(1));
+const part = z.number().check(z.gte(0, { error: "a part is 0 or more" }), z.lte(1, { error: "a part is 1 or less" }));
 
 /** How far from one the parts may add up, so that three parts typed to two decimals pass. */
 const SUM_TOLERANCE = 0.011;
