@@ -91,7 +91,12 @@ export function openTeamDevice(context: TeamDeviceContext): TeamDevice {
         now: () => new Date(now()).toISOString(),
         by: memberId,
         device: deviceId,
-        documentFor: (kind: RecordKind, key: string) => documentForRecord(kind, key, writingSeason(ledger, today())),
+        // Asked for every record of a batch before the first is appended: so a batch is written whole or not at all.
+        documentFor: (kind: RecordKind, key: string) => {
+          const name = documentForRecord(kind, key, writingSeason(ledger, today()));
+          if (!open(name).facts().loaded) throw new Error(`The document ${name} has not loaded yet.`);
+          return name;
+        },
       }),
     showRiders: (riders) => {
       shown = riders;

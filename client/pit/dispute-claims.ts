@@ -5,7 +5,7 @@ import type { Ledger } from "#core/ledger/ledger.ts";
 import type { LedgerRecord } from "#core/ledger/record.ts";
 import { describeCause } from "#core/planning/changelog-text.ts";
 import type { Occasion } from "#core/planning/entries.ts";
-import type { TypedQuantity } from "#core/quantity/unit.ts";
+import { dimensionOf, type TypedQuantity } from "#core/quantity/unit.ts";
 import type { Setting } from "#core/weekend/setting.ts";
 import { memberName } from "./names.ts";
 
@@ -24,13 +24,21 @@ export interface ClaimLine {
 export function claimLines(ledger: Ledger, claims: readonly LedgerRecord<Setting>[]): readonly ClaimLine[] {
   return claims.map((claim) => ({
     id: claim.id,
-    value: claim.value ? formatQuantity(claim.value.quantity) : pit.disputes.noValue,
+    value: claim.value ? valueOfClaim(claim.value) : pit.disputes.noValue,
     setting: claim.value,
     who: memberName(ledger, claim.by),
     when: formatMoment(claim.at),
     device: claim.device,
     why: describeCause({ cause: claim.cause, voided: claim.voided?.reason }),
   }));
+}
+
+/** A pressure with the temperature that it was read at: without it, two equal readings could not be told apart. */
+function valueOfClaim({ quantity, heldAt }: Setting): string {
+  const value = formatQuantity(quantity);
+  return heldAt && dimensionOf(quantity.unit) === "pressure"
+    ? pit.disputes.readAt(value, formatQuantity(heldAt.temperature))
+    : value;
 }
 
 /** The setting that a claim makes, once somebody has looked: on the bike, read where the claim says it was read. */

@@ -1,5 +1,7 @@
 /** The kinds of record of a race weekend. */
+
 import { defineKind } from "#core/ledger/kind.ts";
+import { dimensionOf } from "#core/quantity/unit.ts";
 import { isAdjusterPath, unsettableAt } from "#core/team/adjuster.ts";
 import { identifierOf, keyForm } from "#core/team/key-form.ts";
 import { conditionsSchema } from "./conditions.ts";
@@ -58,13 +60,16 @@ export const conditionsKind = defineKind({
   merge: "fields",
   misfit: sessionKey,
 });
-/** Key: rider/bike/place.adjuster. Two settings are the same fact when the same value was set, in the same unit. */
+/**
+ * Key: rider/bike/place.adjuster. Two settings are the same fact when the same value was set, in the same unit; for a
+ * pressure also in the same surroundings, since 62 psi at 12 °C and 62 psi at 28 °C are not the same air in the chamber.
+ */
 export const settingKind = defineKind({
   kind: "setting",
   scope: "rider",
   schema: settingSchema,
   merge: "whole",
-  fact: (setting) => setting.quantity,
+  fact: ({ quantity, heldAt }) => (dimensionOf(quantity.unit) === "pressure" ? { quantity, heldAt } : quantity),
   misfit: (key, setting) =>
     settingKeyForm(key) ?? (setting && unsettableAt(key.slice(key.lastIndexOf("/") + 1), setting.quantity)),
 });

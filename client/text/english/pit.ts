@@ -60,6 +60,7 @@ export const pit = {
     says: (who: string) => `${who} says`,
     noValue: "no value",
     itIs: (value: string) => `It is ${value}`,
+    readAt: (value: string, temperature: string) => `${value} read at ${temperature}`,
     somethingElse: "It is something else",
     device: (device: string) => `on device ${device}`,
     look: "Look at the bike before you say which one is right.",

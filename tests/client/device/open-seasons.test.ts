@@ -47,6 +47,12 @@ describe("the seasons that a device opens", () => {
     expect(openSeasons(ledger, "2026-06-12")).toEqual([2025, 2026]);
   });
 
+  test("a mistyped year takes no records with it, and opens no document", () => {
+    const ledger = withWeekends("2206-06-12", "2306-06-12");
+    expect(writingSeason(ledger, "2026-06-12")).toBe(2026);
+    expect(openSeasons(ledger, "2026-06-12")).toEqual([2026]);
+  });
+
   test("a year that cannot name a document opens none", () => {
     expect(openSeasons(withWeekends("0202-06-12"), "2026-06-12")).toEqual([2026]);
   });

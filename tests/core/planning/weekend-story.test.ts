@@ -9,7 +9,7 @@ import type { SetupValues } from "#core/team/baseline.ts";
 import { baselineKind } from "#core/team/record-kinds.ts";
 import { changelog } from "#core/weekend/changelog.ts";
 import { settingsOnBike, valuesOnBike } from "#core/weekend/on-the-bike.ts";
-import { runKind } from "#core/weekend/record-kinds.ts";
+import { runKind, settingKind } from "#core/weekend/record-kinds.ts";
 import { loggedRuns } from "#core/weekend/runs.ts";
 import { enterCourse, type TeamLedger, teamLedger, written } from "#tests/builders/team-ledger.ts";
 
@@ -236,5 +236,24 @@ describe("after the weekend", () => {
     expect(result.ok ? [] : result.why).toEqual([
       "The fork rebound was reported by the rider and no mechanic has confirmed it yet.",
     ]);
+  });
+});
+
+describe("a pressure", () => {
+  test("of the same reading at another temperature is another fact: two people who say so are in dispute", () => {
+    const { ledger, writerFor } = teamLedger();
+    const at = (celsius: number) => ({
+      quantity: { value: 62, unit: "psi" as const },
+      standing: "on the bike" as const,
+      heldAt: {
+        temperature: { value: celsius, unit: "°C" as const },
+        altitude: { value: 0, unit: "m" as const },
+      },
+    });
+    const key = `alder/alder-1/${MAIN}`;
+    const [first] = written(writerFor("mia").set(settingKind, key, at(12)));
+    const apart = { ...first, id: "01ZZZZZZZZZZZZZZZZZZZZZZZZ", value: at(28), by: "rush" };
+    ledger.add(apart, "rider/alder/2026");
+    expect(ledger.current(settingKind, key).state).toBe("disputed");
   });
 });
