@@ -1,4 +1,4 @@
-/** A rider's mass and front share while they are open to be changed. */
+/** A rider's mass, front share and style while they are open to be changed. */
 import { type Accessor, createSignal, untrack } from "solid-js";
 import type { Device } from "#client/device/create-device.ts";
 import { type Acts, plainSentence } from "#client/pit/create-acts.ts";
@@ -7,12 +7,15 @@ import { formatNumber, formatQuantity } from "#client/widgets/format.ts";
 import { convert, type TypedQuantity } from "#core/quantity/unit.ts";
 import type { Rider } from "#core/team/people.ts";
 import { riderKind } from "#core/team/record-kinds.ts";
+import type { RidingStyle } from "#core/team/riding-style.ts";
 import { knownValue } from "#core/team/roster.ts";
 
 /** `mass` in kg; `frontShare` in parts of 1, undefined while it is not measured. */
 export interface RiderDraft {
   readonly mass: number | undefined;
   readonly frontShare: number | undefined;
+  /** undefined counts as usual. */
+  readonly style: RidingStyle | undefined;
 }
 
 export interface RiderDetailsState {
@@ -44,12 +47,13 @@ export function createRiderDetails(
     const now = draftOf(rider());
     const mine = draft();
     const isMine = (field: keyof RiderDraft) => mine[field] !== opened[field];
-    const clash = (["mass", "frontShare"] as const).some(
+    const clash = (["mass", "frontShare", "style"] as const).some(
       (field) => isMine(field) && now[field] !== opened[field] && now[field] !== mine[field],
     );
     setDraft({
       mass: isMine("mass") ? mine.mass : now.mass,
       frontShare: isMine("frontShare") ? mine.frontShare : now.frontShare,
+      style: isMine("style") ? mine.style : now.style,
     });
     opened = now;
     return clash;
@@ -66,14 +70,15 @@ export function createRiderDetails(
       const before = rider();
       if (!before) return false;
       if (takeOver()) return refuse(riderDetails.changedMeanwhile);
-      const { mass, frontShare } = draft();
+      const { mass, frontShare, style } = draft();
       if (mass === undefined) return refuse(riderDetails.needsMass);
-      const { frontShare: _before, ...rest } = before;
+      const { frontShare: _share, style: _style, ...rest } = before;
       const value: Rider = {
         ...rest,
         // A mass that was typed in another unit stays as it was typed until it is changed.
         mass: mass === opened.mass ? before.mass : { value: mass, unit: "kg" },
         ...(frontShare !== undefined && { frontShare }),
+        ...(style !== undefined && { style }),
       };
       const wrote = device.write([{ kind: riderKind, key: riderId, value, cause: { type: "by hand" } }]);
       if (!wrote.ok) return refuse(plainSentence(wrote.problem));
@@ -90,7 +95,7 @@ export function shareText(frontShare: number | undefined): string {
 }
 
 function draftOf(rider: Rider | undefined): RiderDraft {
-  return { mass: rider && kilograms(rider.mass), frontShare: rider?.frontShare };
+  return { mass: rider && kilograms(rider.mass), frontShare: rider?.frontShare, style: rider?.style };
 }
 
 function kilograms(mass: TypedQuantity): number {

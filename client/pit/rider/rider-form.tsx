@@ -3,13 +3,15 @@ import type { RiderBench } from "#client/pit/create-rider-bench.ts";
 import { Field } from "#client/pit/field.tsx";
 import { focusInvalidField } from "#client/pit/invalid-field.ts";
 import { riderDetails as words } from "#client/text/english/rider-details.ts";
+import { Choice } from "#client/widgets/choice.tsx";
 import { formatNumber } from "#client/widgets/format.ts";
 import { Problem } from "#client/widgets/problem.tsx";
 import { Stepper } from "#client/widgets/stepper.tsx";
 import { DEFAULT_FRONT_SHARE } from "#core/advice/suspension-model.ts";
+import { ridingStyles } from "#core/team/riding-style.ts";
 import { createRiderDetails } from "./create-rider-details.ts";
 
-/** The rider's mass and front share. */
+/** The rider's mass, front share and style. */
 export function RiderForm(props: { bench: RiderBench; riderId: string; onSaved: () => void }) {
   const details = createRiderDetails(props.bench.device, props.bench.acts, props.riderId);
   const mass = createMemo(() => details.draft().mass);
@@ -52,6 +54,14 @@ export function RiderForm(props: { bench: RiderBench; riderId: string; onSaved: 
         </Field>
       </div>
       <p>{words.shareAbout(formatNumber(DEFAULT_FRONT_SHARE))}</p>
+      <Choice
+        legend={words.style}
+        options={ridingStyles}
+        labelOf={(style) => words.styles[style]}
+        value={details.draft().style}
+        onChange={(style) => details.set({ style })}
+      />
+      <p>{words.styleAbout}</p>
       <Problem sentence={details.problem()} />
       <div>
         <button type="submit" class="main">

@@ -95,4 +95,16 @@ describe("the rider's details", () => {
     });
     expect(riderOf(team)?.mass.value).toBe(90);
   });
+
+  test("the riding style is saved, and taken back where it was chosen by mistake", () => {
+    const team = teamLedger();
+    withDetails(team, (details) => {
+      details.set({ style: "hard" });
+      expect(details.save()).toBe(true);
+      expect(riderOf(team)?.style).toBe("hard");
+      details.set({ style: undefined });
+      expect(details.save()).toBe(true);
+    });
+    expect(riderOf(team)).not.toHaveProperty("style");
+  });
 });
