@@ -45,7 +45,8 @@ export interface BenchWork {
 
 /**
  * The operations that bring one adjuster from `from` (absent when not known) to `to`. `held` are the readings of the
- * part's other adjusters: opening it for spacers releases its air, which is then put back to them.
+ * part's other adjusters: opening it for spacers releases its air, which is then put back to them. With `moreToFill`
+ * another chamber of the part comes next: it is cycled and checked when the last one has its air.
  */
 export function benchOperations(
   found: MountedAdjuster,
@@ -53,11 +54,12 @@ export function benchOperations(
   to: TypedQuantity,
   held: SetupValues,
   work: BenchWork,
+  moreToFill = false,
 ): readonly BenchOperation[] {
   switch (found.adjuster.kind) {
     case "main-pressure":
     case "secondary-pressure":
-      return chamberOperations(found, from, to, held, work);
+      return chamberOperations(found, from, to, held, work, moreToFill);
     case "volume-spacers":
       return spacerOperations(found, to, held);
     case "spring-rate":
@@ -102,6 +104,7 @@ function chamberOperations(
   to: TypedQuantity,
   held: SetupValues,
   work: BenchWork,
+  moreToFill: boolean,
 ): readonly BenchOperation[] {
   const spacers = held[adjusterPath(found.place, "volume-spacers")]?.value ?? 0;
   const first = from && expectedReading(found, from, spacers, work);
@@ -115,8 +118,8 @@ function chamberOperations(
     },
     { do: "set the pressure", path: found.path, to },
     { do: "take the pump off fast" },
-    { do: "cycle the part" },
-    ...(again ? [{ do: "check again", expect: again } as const] : []),
+    ...(moreToFill ? [] : [{ do: "cycle the part" } as const]),
+    ...(again && !moreToFill ? [{ do: "check again", expect: again } as const] : []),
     { do: "close the cap" },
     { do: "write it down" },
   ];

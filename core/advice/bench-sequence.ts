@@ -92,11 +92,9 @@ function orderFor(
         obstacle ??= describeLimitProblem(problem);
         continue;
       }
-      const rest = search(
-        left.filter((other) => other !== found),
-        { ...state, [found.path]: to },
-      );
-      if (rest) return [stepOf(found, to, state, work), ...rest];
+      const others = left.filter((other) => other !== found);
+      const rest = search(others, { ...state, [found.path]: to });
+      if (rest) return [stepOf(found, to, state, work, others.some(isChamber)), ...rest];
     }
     return undefined;
   };
@@ -104,9 +102,19 @@ function orderFor(
   return steps ? { steps } : { steps: [], blocked: obstacle ?? "No order of steps keeps every limit." };
 }
 
-function stepOf(found: MountedAdjuster, to: TypedQuantity, state: SetupValues, work: BenchWork): BenchStep {
+function isChamber({ adjuster: { kind } }: MountedAdjuster): boolean {
+  return kind === "main-pressure" || kind === "secondary-pressure";
+}
+
+function stepOf(
+  found: MountedAdjuster,
+  to: TypedQuantity,
+  state: SetupValues,
+  work: BenchWork,
+  moreToFill: boolean,
+): BenchStep {
   const from = state[found.path];
-  const operations = benchOperations(found, from, to, state, work);
+  const operations = benchOperations(found, from, to, state, work, moreToFill);
   return { path: found.path, ...(from && { from }), to, cautions: cautionsFor(found), operations };
 }
 
@@ -114,9 +122,10 @@ function partState(place: Place, values: SetupValues): SetupValues {
   return Object.fromEntries(Object.entries(values).filter(([path]) => path.startsWith(`${place}.`)));
 }
 
-function rank({ adjuster: { kind } }: MountedAdjuster): number {
+function rank(found: MountedAdjuster): number {
+  const { kind } = found.adjuster;
   if (kind === "volume-spacers" || kind === "spring-rate") return 0;
-  if (kind === "main-pressure" || kind === "secondary-pressure") return 1;
+  if (isChamber(found)) return 1;
   return kind === "preload" ? 2 : isDamperAdjuster(kind) ? 3 : 4;
 }
 

@@ -99,6 +99,7 @@ function wantedValue(
       if (!feedback.sag) return "unmeasured";
       return valueForSag(search, metres(targetSag(context)), model.load) ?? "out of reach";
     case "hit within travel":
+      if (!usedAllTravel(context)) return "unmeasured";
       return valueForHit(model, valuesAtRun, model.stroke, (energy) =>
         valueForEnergy(search, strokeAt(model, WITHIN_TRAVEL), energy),
       );
@@ -113,6 +114,12 @@ function wantedValue(
       if (context.balanceShift === undefined) return "unmeasured";
       return valueForBalance(model, found, valuesNow, current, context.balanceShift) ?? "out of reach";
   }
+}
+
+/** A bottom-out was counted, or the ring stands at the end: only then is it known that the hit used the whole stroke. */
+function usedAllTravel({ model, feedback }: SizingContext): boolean {
+  if ((feedback.bottomOuts ?? 0) > 0) return true;
+  return feedback.travelUsed !== undefined && toSi(feedback.travelUsed) >= WITHIN_TRAVEL * model.stroke;
 }
 
 /** The value that takes up the hit which took the spring with `values` to `stroke` (m). */

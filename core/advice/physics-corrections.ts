@@ -49,8 +49,9 @@ export function massCorrection(
 
 /**
  * Keeps what the spring takes up late in the stroke when the ambient pressure is another than at the baseline: thinner
- * air makes the same gauge pressure less progressive. It is made in the secondary chamber where that reaches it within
- * one large step, so that the sag stays; else in the main chamber.
+ * air makes the same gauge pressure less progressive. It is made in the main chamber, whether or not there is a
+ * secondary one: the secondary chamber reaches it at low altitudes only, and a correction that changes its place on the
+ * way up a hill cannot be trusted.
  */
 export function altitudeCorrection(
   mounted: RiderBike,
@@ -59,27 +60,22 @@ export function altitudeCorrection(
   values: SetupValues,
   altitudes: { readonly atBaseline: TypedQuantity; readonly today: Surroundings["altitude"] },
 ): Correction | undefined {
+  const found = mountedAdjuster(mounted.parts, adjusterPath(modelNow.place, "main-pressure"));
+  const current = found && values[found.path];
   const before = modelThen.springWith(values, DEFAULT_RIDING_EXPONENT);
-  if (!before) return undefined;
+  if (!found || !current || !before) return undefined;
   const stroke = strokeAt(modelNow, LATE_STROKE);
-  const energy = before.energy(stroke);
+  const value = valueForEnergy({ model: modelNow, found, values }, stroke, before.energy(stroke));
+  if (value === undefined) return undefined;
   const metresThen = Math.round(toSi(altitudes.atBaseline));
   const metresNow = Math.round(toSi(altitudes.today));
-  for (const kind of ["secondary-pressure", "main-pressure"] as const) {
-    const found = mountedAdjuster(mounted.parts, adjusterPath(modelNow.place, kind));
-    const current = found && values[found.path];
-    const value = current && valueForEnergy({ model: modelNow, found, values }, stroke, energy);
-    if (!found || !current || value === undefined) continue;
-    if (kind === "secondary-pressure" && Math.abs(value - current.value) > found.adjuster.large) continue;
-    return visible(found, {
-      rule: "altitude",
-      path: found.path,
-      change: value - current.value,
-      sentence: `Baseline at ${metresThen} m, today ${metresNow} m: ${metresNow > metresThen ? "thinner" : "denser"} air, same support late in the stroke.`,
-      provenance: "physics",
-    });
-  }
-  return undefined;
+  return visible(found, {
+    rule: "altitude",
+    path: found.path,
+    change: value - current.value,
+    sentence: `Baseline at ${metresThen} m, today ${metresNow} m: ${metresNow > metresThen ? "thinner" : "denser"} air, same support late in the stroke.`,
+    provenance: "physics",
+  });
 }
 
 /** The clicks by which rebound follows the spring from `before` to `after`. */

@@ -26,9 +26,7 @@ export const physicsRules: readonly RuleEntry[] = [
   {
     id: "altitude",
     when: "the altitude is another than at the baseline",
-    moves: [
-      "secondary pressure where one large step reaches it, else main pressure, so that the support late in the stroke stays",
-    ],
+    moves: ["main pressure, so that the support late in the stroke stays"],
     reason: "Thinner air around the spring makes the same gauge pressure less progressive.",
     provenance: "physics",
   },

@@ -7,7 +7,7 @@ import { baselineSags } from "#core/advice/weekend-setup.ts";
 import { type Ledger, settledValue } from "#core/ledger/ledger.ts";
 import { toSi } from "#core/quantity/unit.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
-import { baselinesOf, type RiderBike, riderBike } from "#core/team/roster.ts";
+import { baselinesFor, type RiderBike, riderBike } from "#core/team/roster.ts";
 import type { Surroundings } from "#core/team/surroundings.ts";
 import { changelog } from "#core/weekend/changelog.ts";
 import { settingsOnBike } from "#core/weekend/on-the-bike.ts";
@@ -15,6 +15,7 @@ import { programme } from "#core/weekend/programme.ts";
 import type { LoggedRun } from "#core/weekend/runs.ts";
 import type { Setting } from "#core/weekend/setting.ts";
 import { benchReadings } from "./bench-readings.ts";
+import { answeredRun } from "./changelog-text.ts";
 import { measuredSags } from "./measured-sags.ts";
 import { settingsAtRun } from "./settings-at-run.ts";
 import { describeSheetProblem, type SheetProblem } from "./setup-sheet.ts";
@@ -49,7 +50,7 @@ export function adviceOnRun(ledger: Ledger, logged: LoggedRun): RunAdviceResult 
       return setting ? [[path, setting]] : [];
     }),
   );
-  const basis = blendBasis(baselinesOf(ledger, riderId), mounted.bikeId, plan.course.mix);
+  const basis = blendBasis(baselinesFor(ledger, riderId, run.weekend), mounted.bikeId, plan.course.mix);
   const input: AdviceInput = {
     mounted,
     run,
@@ -80,10 +81,16 @@ function baselineSag({ shares }: BlendBasis): Readonly<Partial<Record<"fork" | "
   return sags;
 }
 
-/** What was changed for earlier runs of this weekend, on advice. Changes for this very run count too: it was answered once. */
-function earlierMoves(ledger: Ledger, { run, riderId }: LoggedRun): readonly EarlierMove[] {
-  return [...changelog(ledger, { riderId, weekend: run.weekend })]
+/**
+ * What was changed on advice this weekend. An answer to this very run that was undone again was a slip of the finger: no
+ * run has been ridden on it, so it has not failed.
+ */
+function earlierMoves(ledger: Ledger, { run, riderId, id }: LoggedRun): readonly EarlierMove[] {
+  const log = changelog(ledger, { riderId, weekend: run.weekend });
+  const undone = new Set(log.flatMap(({ cause }) => (cause?.type === "revert" ? cause.record : [])));
+  return [...log]
     .reverse()
+    .filter((change) => !(undone.has(change.id) && answeredRun(change) === id))
     .flatMap(({ cause, path, bikeId }) =>
       cause?.type === "advice" && bikeId === run.bike ? { rule: cause.rule, path, run: cause.run } : [],
     );

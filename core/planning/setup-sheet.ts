@@ -9,7 +9,7 @@ import { type Current, type Ledger, settledValue } from "#core/ledger/ledger.ts"
 import { convert, type TypedQuantity } from "#core/quantity/unit.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import type { SetupValues } from "#core/team/baseline.ts";
-import { baselinesOf, type RiderBike, riderBike } from "#core/team/roster.ts";
+import { baselinesFor, type RiderBike, riderBike } from "#core/team/roster.ts";
 import type { Surroundings } from "#core/team/surroundings.ts";
 import { settingsOnBike } from "#core/weekend/on-the-bike.ts";
 import { type Programme, programme, type ScheduledSession } from "#core/weekend/programme.ts";
@@ -85,7 +85,7 @@ export function setupSheet(ledger: Ledger, weekendId: string, sessionId: string,
   if (!course) return { ok: false, problem: { type: "no course", weekend: plan.weekend.name } };
   const { conditions } = session;
   if (!conditions) return { ok: false, problem: { type: "no conditions", session: session.session.name } };
-  const setup = weekendSetup({ mounted, baselines: baselinesOf(ledger, riderId), course, conditions });
+  const setup = weekendSetup({ mounted, baselines: baselinesFor(ledger, riderId, weekendId), course, conditions });
   const settings = settingsOnBike(ledger, mounted);
   const readings = benchReadings(mounted, settings, setup.bench);
   const rows = setup.rows.map((row): SheetRow => {

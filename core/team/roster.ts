@@ -1,8 +1,8 @@
 /** Views of the team: who rides which bike, with which parts on it. */
 
 import type { RecordKind } from "#core/ledger/kind.ts";
-import { type Ledger, settledValue } from "#core/ledger/ledger.ts";
-import { type Adjuster, type AdjusterPath, adjusterPath, parseAdjusterPath } from "./adjuster.ts";
+import { type Current, type Ledger, settledValue } from "#core/ledger/ledger.ts";
+import { type Adjuster, type AdjusterPath, adjusterKinds, adjusterPath, parseAdjusterPath } from "./adjuster.ts";
 import type { Baseline } from "./baseline.ts";
 import type { Bike } from "./bike.ts";
 import { type CourseType, courseTypes } from "./course-type.ts";
@@ -74,12 +74,14 @@ export function riderBikes(ledger: Ledger): readonly RiderBike[] {
     );
 }
 
-/** Every adjuster on a bike, fork first, in the order of the parts' own lists. */
+/** Every adjuster on a bike, fork first, and each part's in one order whatever its data say: springs, then dampers. */
 export function mountedAdjusters(parts: RiderBike["parts"]): readonly MountedAdjuster[] {
   return places.flatMap((place) => {
     const part = parts[place];
     return part
-      ? part.adjusters.map((adjuster) => ({ path: adjusterPath(place, adjuster.kind), place, part, adjuster }))
+      ? [...part.adjusters]
+          .sort((a, b) => adjusterKinds.indexOf(a.kind) - adjusterKinds.indexOf(b.kind))
+          .map((adjuster) => ({ path: adjusterPath(place, adjuster.kind), place, part, adjuster }))
       : [];
   });
 }
@@ -92,12 +94,32 @@ export function mountedAdjuster(parts: RiderBike["parts"], path: AdjusterPath): 
   return adjuster && { path, place: address.place, part, adjuster };
 }
 
-/** A rider's baselines by course type; a type without one is absent. */
-export function baselinesOf(ledger: Ledger, riderId: string): Readonly<Partial<Record<CourseType, Baseline>>> {
+/**
+ * The baselines that a weekend starts from, and keeps: a version that was approved from this very weekend counts from the
+ * next one on, or else today's sheet would ask for changes on the bike that it was made from.
+ */
+export function baselinesFor(
+  ledger: Ledger,
+  riderId: string,
+  weekendId: string,
+): Readonly<Partial<Record<CourseType, Baseline>>> {
   const baselines: Partial<Record<CourseType, Baseline>> = {};
   for (const type of courseTypes) {
-    const baseline = settledValue(ledger.current(baselineKind, `${riderId}/${type}`));
+    const current = ledger.current(baselineKind, `${riderId}/${type}`);
+    const baseline = beforeWeekend(ledger, current, weekendId) ?? settledValue(current);
     if (baseline) baselines[type] = baseline;
   }
   return baselines;
+}
+
+/** The latest version that is not from the weekend; undefined when every version is. */
+function beforeWeekend(ledger: Ledger, current: Current<Baseline>, weekendId: string): Baseline | undefined {
+  let version = current;
+  while (version.state === "settled" && version.value.weekend === weekendId) {
+    const head = version.heads[0];
+    const before = head && ledger.before(head.id);
+    if (!before) return undefined;
+    version = before.current as Current<Baseline>;
+  }
+  return settledValue(version);
 }

@@ -143,6 +143,14 @@ describe("what follows and what waits", () => {
     expect(first?.setting.to).toEqual({ value: 108, unit: "psi" });
   });
 
+  test("an end that was only felt to hit hard is sized by the felt step: nobody has measured that it used all its travel", () => {
+    const felt = adviseOnRun(input({ end: "hits hard" })).adjustments[0];
+    expect(felt).toMatchObject({ rule: "end-hits-hard", sizedBy: "felt step" });
+    expect(felt?.setting.to).toEqual({ value: 112, unit: "psi" });
+    const counted = adviseOnRun(input({ end: "hits hard", bottomOuts: 1 })).adjustments[0];
+    expect(counted).toMatchObject({ rule: "end-hits-hard", sizedBy: "measured" });
+  });
+
   test("what was not said is no symptom", () => {
     expect(adviseOnRun(input({}))).toEqual({ referrals: [], adjustments: [], unanswered: [], questions: [] });
   });

@@ -72,6 +72,13 @@ describe("the operations of a step", () => {
     ]);
   });
 
+  test("with both chambers to fill, the part is cycled and checked when the last one has its air", () => {
+    const first = words("fork.secondary-pressure", pressures(60, 110), pressures(62, 112));
+    expect(first.map((operation) => operation.do)).not.toContain("cycle the part");
+    const last = words("fork.main-pressure", pressures(60, 110), pressures(62, 112));
+    expect(last.map((operation) => operation.do)).toContain("cycle the part");
+  });
+
   // Mixing at one temperature: (p_c V_c + p_a V_h) / (V_c + V_h) in absolute pressure, (124.696 × 40 + 14.696 × 3) / 43
   // − 14.696 = 102.33 psi for 110 psi in 40 ml with a hose of 3 ml. A small chamber shows up to about 10 psi less
   // (common practice, no source).

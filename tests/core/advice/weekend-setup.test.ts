@@ -148,6 +148,16 @@ describe("the physics", () => {
     expect(row(same, "fork.main-pressure").difference).toEqual({ value: 0, unit: "psi" });
   });
 
+  test("the altitude is corrected in one place, and by more the higher it is", () => {
+    const at = (altitude: number) => setup({ altitude });
+    const changes = [0, 500, 1000, 1500, 2000, 2500, 3000].map(
+      (altitude) => row(at(altitude), "fork.main-pressure").difference?.value ?? Number.NaN,
+    );
+    expect(changes).toEqual([...changes].sort((a, b) => a - b));
+    expect(changes.at(-1)).toBeGreaterThan(2);
+    expect(row(at(3000), "fork.secondary-pressure").difference).toEqual({ value: 0, unit: "psi" });
+  });
+
   test("spacers stay whole", () => {
     const fork = riderBike({ fork: oneChamberFork });
     const spacers = (value: number) => baseline({ "fork.volume-spacers": { value, unit: "spacers" } });

@@ -134,6 +134,25 @@ describe("during the weekend", () => {
     expect(stateOf(team, "fork.secondary-pressure")).toBe("adjusted");
   });
 
+  test("an answer that was undone before another run has not been tried: the advice is as before", () => {
+    const { team, mechanic } = readyTeam();
+    logRun(team);
+    const [logged] = loggedRuns(team.ledger, "kestrel");
+    if (!logged) throw new Error("The run is missing.");
+    const adviceNow = () => {
+      const result = adviceOnRun(team.ledger, logged);
+      return result.ok ? result.advice.adjustments : [];
+    };
+    const before = adviceNow();
+    const [first] = before;
+    if (!first) throw new Error("There is no adjustment.");
+    const entries = adjustmentEntries(occasionOf(team), logged, first);
+    const taken = written(mechanic.setMany(entries.ok ? entries.entries : []));
+    expect(adviceNow()).not.toEqual(before);
+    written(mechanic.revert(taken[0]?.id ?? ""));
+    expect(adviceNow()).toEqual(before);
+  });
+
   test("what was measured is judged with the settings that were ridden, not with those on the bike now", () => {
     const { team, mechanic } = readyTeam();
     logRun(team);
@@ -221,6 +240,16 @@ describe("after the weekend", () => {
       { value: 60, unit: "psi" },
       { value: 63, unit: "psi" },
     ]);
+  });
+
+  test("a baseline from this very weekend asks for nothing on the bike that it was made from", () => {
+    const { team, mechanic } = readyTeam();
+    putOn(team, mechanic, { [MAIN]: { value: 63, unit: "psi" } }, { type: "by hand" });
+    const before = sheetOf(team).rows.map(({ baseline, weekend, state }) => [baseline, weekend, state]);
+    const result = proposeBaseline(team.ledger, sheetOf(team).mounted, "steep", "kestrel", ride);
+    if (!result.ok) throw new Error(result.why.join(" "));
+    written(team.writerFor("mona").setMany([result.proposal.entry] as Parameters<Writer["setMany"]>[0]));
+    expect(sheetOf(team).rows.map(({ baseline, weekend, state }) => [baseline, weekend, state])).toEqual(before);
   });
 
   test("a bike with an unconfirmed report gives no baseline, and says which adjuster", () => {
