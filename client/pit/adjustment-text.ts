@@ -15,9 +15,11 @@ export function adjustmentSize({ from, to }: ProposedSetting): TypedQuantity {
   return { value: Number((to.value - from.value).toFixed(3)), unit: to.unit };
 }
 
-/** The size with its sign: "+4 psi". */
+/** The size with its sign: "+4 psi"; of a damper also which way that is: "+1 click, more open". */
 export function adjustmentSizeText(setting: ProposedSetting): string {
-  return formatDifference(adjustmentSize(setting));
+  const size = adjustmentSize(setting);
+  const text = formatDifference(size);
+  return size.unit === "clicks" ? `${text}, ${size.value > 0 ? pit.advice.opens : pit.advice.closes}` : text;
 }
 
 /** What called for it: "Front: sag above target". */

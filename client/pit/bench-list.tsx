@@ -1,5 +1,6 @@
 import { For, Show } from "solid-js";
 import { pit } from "#client/text/english/pit.ts";
+import { makeOneTouch } from "#client/widgets/one-touch.ts";
 import type { BenchStep } from "#core/advice/bench-sequence.ts";
 import type { SetupSheet } from "#core/planning/setup-sheet.ts";
 import { tickEntries } from "./bench-entries.ts";
@@ -12,9 +13,13 @@ import { WorkCautions } from "./work-cautions.tsx";
 /** What to set, in the safe order, to be ticked off. */
 export function BenchList(props: { bench: RiderBench; sheet: SetupSheet }) {
   const steps = () => props.sheet.sequence.steps;
+  const isMeant = makeOneTouch();
   const tick = (done: readonly BenchStep[], said: string): void => {
     const occasion = props.bench.occasion();
     if (occasion) props.bench.acts.write(tickEntries(props.sheet, occasion, done), said);
+  };
+  const tickOne = (step: BenchStep, moment: number): void => {
+    if (isMeant(moment)) tick([step], pit.bench.ticked(adjusterName(step.path), valueText(step.to)));
   };
   return (
     <section class="stack">
@@ -33,11 +38,7 @@ export function BenchList(props: { bench: RiderBench; sheet: SetupSheet }) {
         <ol class="plain stack">
           <EachByKey each={steps()} keyOf={({ path }) => path}>
             {(step, index) => (
-              <BenchStepRow
-                step={step()}
-                number={index() + 1}
-                onTick={() => tick([step()], pit.bench.ticked(adjusterName(step().path), valueText(step().to)))}
-              />
+              <BenchStepRow step={step()} number={index() + 1} onTick={(moment) => tickOne(step(), moment)} />
             )}
           </EachByKey>
         </ol>

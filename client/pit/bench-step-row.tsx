@@ -5,7 +5,7 @@ import { adjusterName, valueText } from "./names.ts";
 import { operationText } from "./operation-text.ts";
 
 /** One step at the bench: what, from where to where, what to mind, and the tick. */
-export function BenchStepRow(props: { step: BenchStep; number: number; onTick: () => void }) {
+export function BenchStepRow(props: { step: BenchStep; number: number; onTick: (moment: number) => void }) {
   return (
     <li class="card pit-step">
       <h3>
@@ -19,7 +19,7 @@ export function BenchStepRow(props: { step: BenchStep; number: number; onTick: (
         type="button"
         class="pit-tick"
         aria-label={pit.bench.tickLabel(adjusterName(props.step.path), valueText(props.step.to))}
-        onClick={() => props.onTick()}
+        onClick={(event) => props.onTick(event.timeStamp)}
       >
         {pit.bench.tick}
       </button>

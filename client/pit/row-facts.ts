@@ -17,7 +17,9 @@ export interface RowFact {
 export function rowFacts(row: SheetRow, reading?: TypedQuantity): readonly RowFact[] {
   const { sheet } = pit;
   return [
-    ...(row.baseline ? [{ label: sheet.baseline, text: formatQuantity(row.baseline) }] : []),
+    ...(row.baseline
+      ? [{ label: isBlend(row) ? sheet.blend : sheet.baseline, text: formatQuantity(row.baseline) }]
+      : []),
     ...(row.weekend ? [{ label: sheet.weekend, text: formatQuantity(row.weekend) }] : []),
     ...(row.bench && row.bench.value !== row.weekend?.value
       ? [{ label: sheet.bench, text: formatQuantity(row.bench) }]
@@ -38,6 +40,11 @@ export function onTheBikeText({ current }: Pick<SheetRow, "current">): string {
 function readsOtherwise({ current }: SheetRow, reading: TypedQuantity): boolean {
   const setting = settledValue(current);
   return setting?.quantity.unit === reading.unit && setting.quantity.value !== reading.value;
+}
+
+/** The value between several baselines is none of them. */
+function isBlend({ reasons }: SheetRow): boolean {
+  return reasons.some(({ rule }) => rule === "blend");
 }
 
 function isReported({ current }: SheetRow): boolean {

@@ -1,6 +1,7 @@
 import { A } from "@solidjs/router";
 import { createMemo, createSignal, For, Show } from "solid-js";
 import { pit } from "#client/text/english/pit.ts";
+import { rulesText } from "#client/text/english/rules.ts";
 import { ruleBook } from "#core/advice/rule-book.ts";
 import type { RuleEntry } from "#core/advice/rule-entry.ts";
 import { matchingChapters } from "./matching-rules.ts";
@@ -16,12 +17,12 @@ export function RulesPage() {
           {pit.backToTeam}
         </A>
       </div>
-      <h1>{pit.rules.title}</h1>
+      <h1>{rulesText.title}</h1>
       <label class="field">
-        {pit.rules.find}
+        {rulesText.find}
         <input type="text" value={words()} onInput={(event) => setWords(event.currentTarget.value)} />
       </label>
-      <For each={chapters()} fallback={<p>{pit.rules.none}</p>}>
+      <For each={chapters()} fallback={<p>{rulesText.none}</p>}>
         {(chapter) => (
           <section class="stack">
             <h2>{chapter.title}</h2>
@@ -39,10 +40,10 @@ function RuleCard(props: { entry: RuleEntry }) {
     <article class="card">
       <h3>{props.entry.reason}</h3>
       <dl class="pit-why">
-        <dt>{pit.rules.when}</dt>
+        <dt>{rulesText.when}</dt>
         <dd>{props.entry.when}</dd>
         <Show when={props.entry.moves.length > 0}>
-          <dt>{pit.rules.moves}</dt>
+          <dt>{rulesText.moves}</dt>
           <dd>
             <ol>
               <For each={props.entry.moves}>{(move) => <li>{move}</li>}</For>

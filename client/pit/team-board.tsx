@@ -2,6 +2,7 @@ import { A, useLocation } from "@solidjs/router";
 import { createMemo, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
 import { pit } from "#client/text/english/pit.ts";
+import { rulesText } from "#client/text/english/rules.ts";
 import { BoardCardLink } from "./board-card-link.tsx";
 import { boardCards } from "./board-cards.ts";
 import { createChosenSession } from "./chosen-session.ts";
@@ -62,7 +63,7 @@ export function TeamBoard() {
         <div class="row">
           <WeekendLinks weekendId={chosen.programme()?.weekendId} />
           <A href="/pit/rules" class="button">
-            {pit.rules.link}
+            {rulesText.link}
           </A>
         </div>
       </div>

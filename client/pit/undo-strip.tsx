@@ -1,5 +1,6 @@
 import { Show } from "solid-js";
 import { pit } from "#client/text/english/pit.ts";
+import { makeOneTouch } from "#client/widgets/one-touch.ts";
 import { Problem } from "#client/widgets/problem.tsx";
 import type { RiderBench } from "./create-rider-bench.ts";
 import { createUndo } from "./create-undo.ts";
@@ -7,6 +8,7 @@ import { createUndo } from "./create-undo.ts";
 /** What the last act did or why it was refused, and the undo of the last own act: always in the same place. */
 export function UndoStrip(props: { bench: RiderBench }) {
   const undo = createUndo(props.bench);
+  const isMeant = makeOneTouch();
   return (
     <div class="pit-strip">
       <Problem sentence={props.bench.acts.problem()} />
@@ -14,7 +16,7 @@ export function UndoStrip(props: { bench: RiderBench }) {
         <output aria-live="polite">{props.bench.acts.notice()}</output>
         <Show when={undo.what()} fallback={<span class="small">{pit.undo.none}</span>}>
           {(what) => (
-            <button type="button" onClick={undo.undo}>
+            <button type="button" onClick={(event) => isMeant(event.timeStamp) && undo.undo()}>
               {pit.undo.label(what())}
             </button>
           )}

@@ -24,6 +24,7 @@ export function BikeNow(props: { mounted: RiderBike }) {
                     <Show when={adjuster.claims.length === 0}>
                       <dd class="value">{adjuster.now}</dd>
                     </Show>
+                    <Show when={adjuster.readAt}>{(readAt) => <dd class="standing small">{readAt()}</dd>}</Show>
                     <For each={adjuster.claims}>{(claim) => <dd class="value claim">{claim}</dd>}</For>
                     <Show when={adjuster.standing}>{(standing) => <dd class="standing">{standing()}</dd>}</Show>
                   </div>

@@ -1,10 +1,10 @@
 /** What is on the rider's bike now, adjuster by adjuster, with how sure that is. */
 import { trackside } from "#client/text/english/trackside.ts";
-import { formatQuantity } from "#client/widgets/format.ts";
+import { formatMoment, formatQuantity } from "#client/widgets/format.ts";
 import { memberName } from "#client/widgets/member-name.ts";
 import { settable } from "#core/advice/limits.ts";
 import { type Current, type Ledger, settledValue } from "#core/ledger/ledger.ts";
-import { convert } from "#core/quantity/unit.ts";
+import { convert, dimensionOf } from "#core/quantity/unit.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import { type Place, places } from "#core/team/place.ts";
 import { type MountedAdjuster, mountedAdjusters, type RiderBike } from "#core/team/roster.ts";
@@ -18,6 +18,8 @@ export interface AdjusterView {
   readonly value: string | undefined;
   /** The same as a number in the adjuster's unit and on its step. */
   readonly number: number | undefined;
+  /** Where a pressure was read: it shows more in the heat; absent for all else. */
+  readonly readAt: string | undefined;
   /** A sentence when a mechanic has not confirmed it. */
   readonly standing: string | undefined;
   /** The value, or why there is none, in a few words. */
@@ -50,6 +52,10 @@ function adjusterView(ledger: Ledger, found: MountedAdjuster, current: Current<S
     path: found.path,
     found,
     value,
+    readAt:
+      setting?.heldAt && dimensionOf(setting.quantity.unit) === "pressure"
+        ? trackside.standing.readAt(formatQuantity(setting.heldAt.temperature))
+        : undefined,
     now: value ?? (current.state === "disputed" ? trackside.standing.inDispute : trackside.standing.unknown),
     number: setting && settable(found, convert(setting.quantity, found.adjuster.unit).value).value,
     standing:
@@ -60,10 +66,11 @@ function adjusterView(ledger: Ledger, found: MountedAdjuster, current: Current<S
           : undefined,
     claims:
       current.state === "disputed"
-        ? current.claims.map(({ value, by }) =>
+        ? current.claims.map(({ value, by, at }) =>
             trackside.standing.says(
               value ? formatQuantity(value.quantity) : trackside.standing.unknown,
               memberName(ledger, by),
+              formatMoment(at),
             ),
           )
         : [],

@@ -2,6 +2,7 @@
 import { type Accessor, createSignal } from "solid-js";
 import { ulid } from "ulid";
 import type { Device } from "#client/device/create-device.ts";
+import { trackside } from "#client/text/english/trackside.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { describeLedgerProblem } from "#core/ledger/write.ts";
 import type { RiderBike } from "#core/team/roster.ts";
@@ -54,12 +55,19 @@ export function createRunLog({ device, riderId, storage, newRunId = ulid }: RunL
         setup: setupRecords(device.ledger(), mounted),
       });
       if (!made.ok) return made;
+      if (isEmpty(made.run)) return { ok: false, sentence: trackside.run.nothingSaid };
       const written = device.write([{ kind: runKind, key: `${riderId}/${newRunId()}`, value: made.run }]);
       if (!written.ok) return { ok: false, sentence: describeLedgerProblem(written.problem) };
       change(emptyDraft);
       return made;
     },
   };
+}
+
+/** Nothing was said, measured or timed: a touch of the wrong button. */
+function isEmpty({ front, rear, timeSeconds, confidence, note }: Run): boolean {
+  const said = [...Object.keys(front), ...Object.keys(rear)].length;
+  return said === 0 && timeSeconds === undefined && confidence === undefined && note === undefined;
 }
 
 /** The records of what is on the bike, as far as it is known and nobody disputes it. */

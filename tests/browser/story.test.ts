@@ -80,10 +80,12 @@ describe.sequential("a race weekend", () => {
     await page
       .getByRole("button", { name: /: on the bike$/ })
       .first()
-      .click();
+      .dblclick();
+    // A glove that trembles touches twice: the step that has moved up is not ticked by it.
     await mechanic.sees(/^On the bike: Fork/);
+    await mechanic.has("Changelog (1)");
     await page.getByRole("button", { name: "All of it is on the bike" }).click();
-    await mechanic.sees("Everything that the sheet asks for is on the bike.");
+    await mechanic.sees("Nothing is left to set by the sheet.");
     await mechanic.has(`Changelog (${steps})`);
     await mechanic.syncSays("On the server");
   });

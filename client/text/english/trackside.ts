@@ -23,7 +23,8 @@ export const trackside = {
   standing: {
     reported: "You said so. A mechanic still has to confirm it.",
     disputed: "In dispute: two people say different things. A mechanic has to look at the bike.",
-    says: (value: string, who: string) => `${value}, says ${who}`,
+    says: (value: string, who: string, when: string) => `${value}, says ${who}, ${when}`,
+    readAt: (temperature: string) => `read at ${temperature}: it shows more in the heat, less in the cold`,
     inDispute: "in dispute",
     unknown: "not known",
   },
@@ -43,6 +44,7 @@ export const trackside = {
     confidence: "Confidence",
     time: "Time, like 3:45 or 3.45",
     note: "Note",
+    nothingSaid: "Nothing was said about the run yet: tap at least one answer, or enter its time.",
     save: "Save the run",
     back: "Back, keep it for later",
     saved: (session: string, at: string) => `Saved at ${at}: your run in ${session}.`,

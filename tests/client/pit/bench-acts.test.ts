@@ -202,9 +202,9 @@ describe("a row of the sheet", () => {
       if (!row) throw new Error(`The sheet has no ${path}.`);
       return rowFacts(row, occasionFor(team, session).onTheBike[path]).map(({ label }) => label);
     };
-    expect(rowAt("p1", MAIN)).toEqual(["Baseline", "Weekend", "At the bench", "On the bike"]);
-    expect(rowAt("p1", REBOUND)).toEqual(["Baseline", "Weekend", "On the bike"]);
-    expect(rowAt("race", MAIN)).toEqual(["Baseline", "Weekend", "On the bike", "Reads now"]);
+    expect(rowAt("p1", MAIN)).toEqual(["Blend of baselines", "Weekend", "At the bench", "On the bike"]);
+    expect(rowAt("p1", REBOUND)).toEqual(["Blend of baselines", "Weekend", "On the bike"]);
+    expect(rowAt("race", MAIN)).toEqual(["Blend of baselines", "Weekend", "On the bike", "Reads now"]);
   });
 
   test("says in words that nothing is known, or that it is in dispute", () => {

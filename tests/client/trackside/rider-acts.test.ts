@@ -5,6 +5,7 @@ import { defaultSession } from "#client/trackside/default-session.ts";
 import { writeOwnChange } from "#client/trackside/own-change.ts";
 import { questionsOfEnd } from "#client/trackside/questions-of-end.ts";
 import { withFeedback } from "#client/trackside/run-draft.ts";
+import { formatMoment } from "#client/widgets/format.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import { mountedAdjuster, type RiderBike, riderBike } from "#core/team/roster.ts";
 import { settingKey } from "#core/weekend/on-the-bike.ts";
@@ -75,9 +76,18 @@ describe("logging a run", () => {
     expect(newLog().draft()).toMatchObject({ time: "soon", note: "Good" });
   });
 
+  it("is not saved by a touch of the button alone: nothing was said, measured or timed", () => {
+    const before = team.ledger.size;
+    const saved = newLog().save(mounted, "kestrel", "race");
+    expect(saved.ok ? "" : saved.sentence).toContain("Nothing was said about the run yet");
+    expect(team.ledger.size).toBe(before);
+  });
+
   it("makes the session of the latest run the one to go on with", () => {
     expect(defaultSession(team.ledger, plan(), "alder")?.id).toBe("p1");
-    newLog().save(mounted, "kestrel", "race");
+    const log = newLog();
+    log.changeConfidence("fair");
+    expect(log.save(mounted, "kestrel", "race").ok).toBe(true);
     expect(defaultSession(team.ledger, plan(), "alder")?.id).toBe("race");
     expect(defaultSession(team.ledger, plan(), undefined)?.id).toBe("p1");
   });
@@ -129,7 +139,9 @@ describe("the bike as the rider sees it", () => {
       team.ledger.add({ ...envelope, subject: `setting:${key}`, value: setting }, "rider/alder/2026");
     }
     expect(view("fork.main-pressure")?.now).toBe("in dispute");
-    expect(view("fork.main-pressure")?.claims).toEqual(["61 psi, says Mia", "63 psi, says somebody"]);
+    expect(view("fork.main-pressure")?.claims).toEqual(
+      ["61 psi, says Mia", "63 psi, says somebody"].map((said) => `${said}, ${formatMoment("2026-05-29T12:00:00Z")}`),
+    );
   });
 });
 
