@@ -1,4 +1,4 @@
-import { createMemo } from "solid-js";
+import { createMemo, Show } from "solid-js";
 import { common } from "#client/text/english/common.ts";
 import { pit } from "#client/text/english/pit.ts";
 import { Choice } from "#client/widgets/choice.tsx";
@@ -50,6 +50,11 @@ export function ConditionsFields(props: { form: CourseFormState; sessionId: stri
         value={fields()?.ground}
         onChange={(ground) => props.form.setConditions(props.sessionId, { ground })}
       />
+      <Show when={props.form.draft().sessions[0]?.sessionId === props.sessionId}>
+        <button type="button" onClick={() => props.form.copyToAll(props.sessionId)}>
+          {pit.course.sameForAll}
+        </button>
+      </Show>
     </section>
   );
 }

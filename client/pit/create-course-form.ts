@@ -18,6 +18,8 @@ export interface CourseFormState {
   setPart(type: CourseType, part: number | undefined): void;
   setAltitude(metres: number | undefined): void;
   setConditions(sessionId: string, fields: Partial<ConditionsDraft>): void;
+  /** Gives every other session the conditions of this one. */
+  copyToAll(sessionId: string): void;
   /** Writes what was changed; the sentence that says what was saved, or undefined when it was refused. */
   save(invalidField: string | undefined): string | undefined;
 }
@@ -46,6 +48,12 @@ export function createCourseForm(device: Pick<Device, "ledger" | "write">, weeke
           session.sessionId === sessionId ? { ...session, ...fields } : session,
         ),
       }),
+    copyToAll: (sessionId) => {
+      const source = draft().sessions.find((session) => session.sessionId === sessionId);
+      if (!source) return;
+      const { air, bench, ground } = source;
+      change({ sessions: draft().sessions.map((session) => ({ ...session, air, bench, ground })) });
+    },
     save: (invalidField) => {
       if (invalidField !== undefined) return refuse(pit.course.needsFix(invalidField));
       const now = courseDraft(device.ledger(), weekendId);

@@ -72,6 +72,7 @@ export const pit = {
     bench: "Air at the bench",
     benchHint: "Leave the bench empty when it is as warm there as at the session.",
     ground: "Ground",
+    sameForAll: "The same for all sessions",
     disputed: "Two people have entered different values here. What you save settles it.",
     needsAir: (session: string) => `${session}: enter the air temperature.`,
     needsGround: (session: string) => `${session}: choose the ground.`,

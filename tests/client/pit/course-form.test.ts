@@ -42,6 +42,19 @@ describe("the course form", () => {
     expect(team.ledger.current(conditionsKind, "kestrel/race").state).toBe("absent");
   });
 
+  test("gives the conditions of one session to all of them in one touch", () => {
+    const team = teamLedger();
+    withForm(team, (form) => {
+      fill(form);
+      form.copyToAll("p1");
+      expect(form.save(undefined)).toBe("Saved: course, conditions of p1, conditions of race.");
+    });
+    expect(settledValue(team.ledger.current(conditionsKind, "kestrel/race"))).toEqual({
+      air: { value: 18, unit: "°C" },
+      ground: "damp",
+    });
+  });
+
   test("refuses parts that do not add up to 1 in the schema's words, writes nothing and keeps what is typed", () => {
     const team = teamLedger();
     withForm(team, (form) => {
