@@ -47,7 +47,7 @@ export const layers: readonly Layer[] = [
       "core/service",
       "core/planning",
     ],
-    packages: ["yjs", "y-protocols", "lib0", "idb", "ulid", "solid-js"],
+    packages: ["yjs", "y-protocols", "lib0", "idb", "ulid", "fflate", "zod", "solid-js"],
   },
   {
     room: "client/text",
@@ -59,7 +59,7 @@ export const layers: readonly Layer[] = [
   {
     room: "client/shell",
     rooms: [...planning, "client/device", "client/text", "client/widgets"],
-    packages: ["solid-js", "@solidjs/router"],
+    packages: ["solid-js", "@solidjs/router", "virtual:pwa-register"],
   },
   ...["client/pit", "client/trackside", "client/review"].map((room) => ({
     room,

@@ -2,6 +2,7 @@ import { A, type RouteSectionProps } from "@solidjs/router";
 import { Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
 import { common } from "#client/text/english/common.ts";
+import { createAppUpdate } from "./create-app-update.ts";
 import { StatusLine } from "./status-line.tsx";
 import { createTheme } from "./theme.ts";
 
@@ -9,6 +10,7 @@ import { createTheme } from "./theme.ts";
 export function Shell(props: RouteSectionProps) {
   const device = useDevice();
   const theme = createTheme();
+  const update = createAppUpdate();
   return (
     <>
       <header class="shell-bar">
@@ -30,6 +32,14 @@ export function Shell(props: RouteSectionProps) {
           {common.theme[theme.other()]}
         </button>
       </header>
+      <Show when={update.isWaiting()}>
+        <div class="shell-bar">
+          <span>{common.update.waiting}</span>
+          <button type="button" onClick={update.take}>
+            {common.update.take}
+          </button>
+        </div>
+      </Show>
       <main class="page">{props.children}</main>
     </>
   );

@@ -61,7 +61,7 @@ export const conditionRules: readonly ConditionRule[] = [
     when: { type: "ground", grounds: ["damp"] },
     heldBy: "wet",
     moves: [{ places: tyres, adjuster: "tyre-pressure", felt: -0.5 }],
-    reason: "Damp ground: half a step less tyre pressure for grip.",
+    reason: "Damp ground: half a felt step less tyre pressure for grip.",
   },
   {
     id: "ground-dust-main",
@@ -73,7 +73,7 @@ export const conditionRules: readonly ConditionRule[] = [
     id: "ground-dust-front-tyre",
     when: { type: "ground", grounds: ["dry dust"] },
     moves: [{ places: ["front-tyre"], adjuster: "tyre-pressure", felt: -0.5 }],
-    reason: "Loose dust over hard ground: half a step less in the front tyre for grip.",
+    reason: "Loose dust over hard ground: half a felt step less in the front tyre for grip.",
   },
   {
     id: "ground-mud-secondary",
@@ -94,7 +94,7 @@ export const conditionRules: readonly ConditionRule[] = [
     when: { type: "ground", grounds: ["damp"] },
     heldBy: "wet",
     moves: [{ places: ["fork"], adjuster: "main-pressure", felt: -0.5 }],
-    reason: "Damp ground slides at the front first: half a step less in the fork.",
+    reason: "Damp ground slides at the front first: half a felt step less in the fork.",
   },
   {
     id: "ground-wet-rear-low-speed",

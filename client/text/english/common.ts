@@ -16,6 +16,10 @@ export const common = {
   less: "Down by one step",
   notKnown: "not known",
   theme: { sun: "Sun", dark: "Dark", switchTo: (name: string) => `Switch to the ${name.toLowerCase()} screen` },
+  update: {
+    waiting: "A newer version of Pitslate is ready. Finish what you are typing first.",
+    take: "Use it now",
+  },
   whoAreYou: {
     title: "Who are you?",
     hint: "What you write carries your name. You can change this at any time.",
