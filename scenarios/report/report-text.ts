@@ -31,6 +31,7 @@ function headOf({ scenario, weekend, venue, course, sessions }: Report): readonl
   return [
     scenario.toUpperCase(),
     `${weekend}${venue === undefined ? "" : `, ${venue}`}`,
+    "Sessions are in the venue's time; runs and changes in UTC, by the clock of the device that wrote them.",
     course ? `Course: ${mix}; at ${describeQuantity(course.altitude)}` : "Course: not entered",
     ...alignColumns(
       sessions.map(({ name, startsAt, conditions }) => [
