@@ -1,11 +1,12 @@
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
 import Database from "libsql";
+import { reasonOf } from "../logging.ts";
 import { lockFolder } from "./folder-lock.ts";
+import { logName, newerVersion, storeVersion } from "./log-file.ts";
+import { bytesIn, numberIn, textIn } from "./row.ts";
 import { StoreProblem } from "./store-problem.ts";
 import type { QuarantinedUpdate, UpdateStore } from "./update-store.ts";
-
-const storeVersion = 1;
 
 const tables = `
   CREATE TABLE IF NOT EXISTS accepted (id INTEGER PRIMARY KEY, document TEXT NOT NULL, bytes BLOB NOT NULL);
@@ -25,7 +26,7 @@ const tables = `
 export function openSqliteStore(folder: string): UpdateStore {
   const unlock = claimFolder(folder);
   try {
-    return storeOn(openDatabase(join(folder, "log.db")), unlock);
+    return storeOn(openDatabase(join(folder, logName)), unlock);
   } catch (error) {
     unlock();
     if (error instanceof StoreProblem) throw error;
@@ -45,15 +46,14 @@ function claimFolder(folder: string): () => void {
 
 function openDatabase(path: string): Database.Database {
   const database = new Database(path);
+  // A backup that just ends may hold the log for an instant; while serving nobody else writes it, and nothing waits.
+  database.exec("PRAGMA busy_timeout = 5000");
   database.exec("PRAGMA journal_mode = WAL");
   database.exec("PRAGMA synchronous = FULL");
   const version = numberIn(database.prepare("PRAGMA user_version").get(), "user_version");
-  if (version > storeVersion) {
-    throw new StoreProblem(
-      `The log ${path} was written by a newer version of this program (${version}; this one knows ${storeVersion}).`,
-    );
-  }
+  if (version > storeVersion) throw newerVersion(path, version);
   database.exec(tables);
+  database.exec("PRAGMA busy_timeout = 0");
   return database;
 }
 
@@ -120,31 +120,4 @@ function inTransaction(database: Database.Database, write: () => void): void {
     if (database.inTransaction) database.exec("ROLLBACK");
     throw error;
   }
-}
-
-function field(row: unknown, name: string): unknown {
-  return typeof row === "object" && row !== null ? (row as Record<string, unknown>)[name] : undefined;
-}
-
-function bytesIn(row: unknown): Uint8Array {
-  const bytes = field(row, "bytes");
-  if (bytes instanceof ArrayBuffer) return new Uint8Array(bytes);
-  if (bytes instanceof Uint8Array) return bytes;
-  throw new Error("The log holds a row without bytes.");
-}
-
-function textIn(row: unknown, name: string): string {
-  const text = field(row, name);
-  if (typeof text !== "string") throw new Error(`The log holds a row without ${name}.`);
-  return text;
-}
-
-function numberIn(row: unknown, name: string): number {
-  const number = field(row, name);
-  if (typeof number !== "number") throw new Error(`The log does not tell its ${name}.`);
-  return number;
-}
-
-function reasonOf(error: unknown): string {
-  return error instanceof Error ? error.message : String(error);
 }

@@ -17,12 +17,25 @@ export type ServerProcess = {
 
 /** Starts the composition root as a process of its own; it ends with the test at the latest. */
 export function startProcess(...options: readonly string[]): ServerProcess {
-  const child = spawn(process.execPath, ["--import", "tsx", "sync-server/main.ts", ...options], {
-    stdio: ["ignore", "pipe", "pipe"],
-  });
+  const server = spawnServer(["--import", "tsx", "sync-server/main.ts", ...options]);
   onTestFinished(() => {
-    child.kill("SIGKILL");
+    server.child.kill("SIGKILL");
   });
+  return server;
+}
+
+/** Runs a script of the server to its end. */
+export function runScript(script: string, ...options: readonly string[]): Promise<Finished> {
+  const run = spawnServer(["--import", "tsx", script, ...options]);
+  onTestFinished(() => {
+    run.child.kill("SIGKILL");
+  });
+  return run.finished;
+}
+
+/** Starts Node with these arguments; it is the caller's to end. */
+export function spawnServer(args: readonly string[]): ServerProcess {
+  const child = spawn(process.execPath, args, { stdio: ["ignore", "pipe", "pipe"] });
   let output = "";
   let errors = "";
   const finished = new Promise<Finished>((resolve, reject) => {
