@@ -1,5 +1,6 @@
 import type { WebSocket } from "ws";
 import { closeCode } from "#core/protocol/close-code.ts";
+import type { ByteBudget } from "./byte-budget.ts";
 import type { Heartbeat, Pulse } from "./heartbeat.ts";
 import { type Logger, reasonOf } from "./logging.ts";
 import type { Peer } from "./peer.ts";
@@ -13,11 +14,12 @@ type ConnectionNeeds = {
   readonly document: string;
   readonly rooms: Rooms;
   readonly heartbeat: Heartbeat;
+  readonly budget: ByteBudget;
   readonly logger: Logger;
 };
 
 /** Puts a socket into the room of a document and keeps it there until it closes. Nothing in its callbacks throws. */
-export function connect({ socket, document, rooms, heartbeat, logger }: ConnectionNeeds): void {
+export function connect({ socket, document, rooms, heartbeat, budget, logger }: ConnectionNeeds): void {
   const guarded =
     <Arguments extends unknown[]>(callback: (...given: Arguments) => void) =>
     (...given: Arguments): void => {
@@ -49,7 +51,11 @@ export function connect({ socket, document, rooms, heartbeat, logger }: Connecti
       socket.terminate();
     }),
   };
-  const alive = heartbeat.watch(pulse);
+  const heard = heartbeat.watch(pulse);
+  // A socket that was told to close and goes on sending is ended as if it were silent.
+  const alive = (): void => {
+    if (socket.readyState === socket.OPEN) heard();
+  };
   socket.on("error", (error) => logger.info("socket failed", { document, reason: error.message }));
   socket.on(
     "close",
@@ -59,6 +65,10 @@ export function connect({ socket, document, rooms, heartbeat, logger }: Connecti
     }),
   );
   socket.on("pong", alive);
+  function exceed(): void {
+    logger.warn("socket sends too much", { document });
+    peer.close(closeCode.overloaded, "This device sends more than the server takes at a time.");
+  }
   guarded(() => {
     const session = rooms.join(document, peer);
     socket.on(
@@ -67,7 +77,8 @@ export function connect({ socket, document, rooms, heartbeat, logger }: Connecti
         alive();
         if (socket.readyState !== socket.OPEN) return;
         if (!isBinary || !(data instanceof Uint8Array)) peer.close(closeCode.binaryOnly, "The protocol is binary.");
-        else session?.receive(data);
+        else if (budget.spend(data.length)) session?.receive(data);
+        else exceed();
       }),
     );
   })();

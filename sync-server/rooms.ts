@@ -11,7 +11,7 @@ import type { UpdateStore } from "./store/update-store.ts";
 
 /** All open documents of one server. It knows no socket, clock or disk: they come in as peers, scheduler and store. */
 export type Rooms = {
-  /** Brings a peer into a document; undefined when the log cannot be read, and then the peer has been closed. */
+  /** Brings a peer into a document; undefined when there is no room for it or the log cannot be read, and then the peer has been closed. */
   join(document: string, peer: Peer): Session | undefined;
   /** The peer's socket is gone. */
   leave(peer: Peer): void;
@@ -31,9 +31,12 @@ export type RoomsNeeds = {
   readonly guard: Guard;
   readonly logger: Logger;
   readonly schedule: (flush: () => void) => void;
+  /** Documents open at one time, each of which is in memory as a whole; as many as come when left out. */
+  readonly maximumDocuments?: number;
 };
 
-export function createRooms({ store, guard, logger, schedule }: RoomsNeeds): Rooms {
+export function createRooms(needs: RoomsNeeds): Rooms {
+  const { store, guard, logger, schedule, maximumDocuments = Number.POSITIVE_INFINITY } = needs;
   const roomsByDocument = new Map<string, Room>();
   const roomsByPeer = new Map<Peer, Room>();
   const quarantine = createQuarantine(store, logger);
@@ -67,6 +70,11 @@ export function createRooms({ store, guard, logger, schedule }: RoomsNeeds): Roo
 
   return {
     join(document, peer) {
+      if (!roomsByDocument.has(document) && roomsByDocument.size >= maximumDocuments) {
+        logger.warn("too many documents", { document, open: roomsByDocument.size });
+        peer.close(closeCode.overloaded, "Too many documents are open.");
+        return undefined;
+      }
       try {
         const room = roomOf(document);
         room.enter(peer);

@@ -4,6 +4,7 @@ import { type WebSocket, WebSocketServer } from "ws";
 import { closeCode } from "#core/protocol/close-code.ts";
 import { maximumMessageBytes, syncPath } from "#core/protocol/limits.ts";
 import { protocolVersion } from "#core/protocol/protocol-version.ts";
+import { type ByteRate, createByteBudget, defaultByteRate } from "./byte-budget.ts";
 import { connect } from "./connection.ts";
 import { documentNameInPath } from "./document-path.ts";
 import type { Guard } from "./guard.ts";
@@ -32,6 +33,10 @@ export type ServerOptions = {
   readonly heartbeat?: HeartbeatTimes;
   /** Sockets at one time; the next is told to come back later. */
   readonly maximumConnections?: number;
+  /** What each socket may send. */
+  readonly byteRate?: ByteRate;
+  /** Documents open at one time; a device for another one is told to come back later. */
+  readonly maximumDocuments?: number;
   /** How long a graceful stop waits for sockets to say goodbye, in milliseconds. */
   readonly goodbyeMs?: number;
 };
@@ -45,7 +50,9 @@ export type RunningServer = {
 /** Starts serving. Rejects with the system's error when it cannot listen (for example code EADDRINUSE). */
 export async function startServer(options: ServerOptions): Promise<RunningServer> {
   const { store, guard, logger, isDocumentName, maximumConnections = 512, goodbyeMs = 1000 } = options;
-  const rooms = createRooms({ store, guard, logger, schedule: (flush) => setImmediate(flush) });
+  const { byteRate = defaultByteRate, maximumDocuments = 256 } = options;
+  const now = () => performance.now();
+  const rooms = createRooms({ store, guard, logger, schedule: (flush) => setImmediate(flush), maximumDocuments });
   const sockets = new WebSocketServer({ noServer: true, maxPayload: maximumMessageBytes, perMessageDeflate: false });
   const http = createServer(
     answerRequests({
@@ -59,7 +66,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     }),
   );
   await listen(http, options.port, options.host);
-  const heartbeat = startHeartbeat(options.heartbeat ?? defaultHeartbeat, () => performance.now());
+  const heartbeat = startHeartbeat(options.heartbeat ?? defaultHeartbeat, now);
 
   function welcome(socket: WebSocket, requestUrl: string | undefined): void {
     const document = documentNameInPath(requestUrl);
@@ -68,7 +75,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     } else if (sockets.clients.size > maximumConnections) {
       turnAway(socket, closeCode.overloaded, "Too many devices are connected.");
     } else {
-      connect({ socket, document, rooms, heartbeat, logger });
+      connect({ socket, document, rooms, heartbeat, budget: createByteBudget(byteRate, now), logger });
     }
   }
 

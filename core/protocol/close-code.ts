@@ -13,7 +13,7 @@ export const closeCode = {
   unknownDocument: 4404,
   /** The log could not be written or read: nothing was lost on the device, it sends again. */
   notStored: 4500,
-  /** Too many connections, or this one reads too slowly. */
+  /** Too many connections or open documents, or this socket sends too much; the device comes back later. */
   overloaded: 4503,
 } as const;
 

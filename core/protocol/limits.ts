@@ -14,6 +14,15 @@ export const maximumMessageBytes = maximumCatchUpBytes + 64;
 /** Largest presence message, in bytes. */
 export const maximumPresenceBytes = 64 * 1024;
 
+/** What a socket may send at once, in bytes: one largest catch-up and what a device adds while it is on its way. */
+export const budgetBurstBytes = 32 * 1024 * 1024;
+
+/** What a socket may send for ever, in bytes a second. A busy device writes a hundredth of it. */
+export const budgetBytesPerSecond = 4 * 1024 * 1024;
+
+/** Bytes that every message costs beside its own, so that a flood of tiny ones has a price too. */
+export const budgetBytesPerMessage = 64;
+
 /** Longest sentence of a refusal, in UTF-16 code units. */
 export const maximumRefusalSentence = 500;
 
