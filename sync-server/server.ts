@@ -5,12 +5,14 @@ import { closeCode } from "#core/protocol/close-code.ts";
 import { maximumMessageBytes, syncPath } from "#core/protocol/limits.ts";
 import { protocolVersion } from "#core/protocol/protocol-version.ts";
 import { type ByteRate, createByteBudget, defaultByteRate } from "./byte-budget.ts";
+import { measureCommits } from "./commit-meter.ts";
 import { connect } from "./connection.ts";
 import { documentNameInPath } from "./document-path.ts";
 import type { Guard } from "./guard.ts";
 import { defaultHeartbeat, type HeartbeatTimes, startHeartbeat } from "./heartbeat.ts";
 import type { Logger } from "./logging.ts";
 import { isFromThisMachine } from "./loopback.ts";
+import { writeMetrics } from "./metrics.ts";
 import { createRooms } from "./rooms.ts";
 import { serveFolder } from "./static-files.ts";
 import type { UpdateStore } from "./store/update-store.ts";
@@ -49,15 +51,20 @@ export type RunningServer = {
 
 /** Starts serving. Rejects with the system's error when it cannot listen (for example code EADDRINUSE). */
 export async function startServer(options: ServerOptions): Promise<RunningServer> {
-  const { store, guard, logger, isDocumentName, maximumConnections = 512, goodbyeMs = 1000 } = options;
+  const { guard, logger, isDocumentName, maximumConnections = 512, goodbyeMs = 1000 } = options;
   const { byteRate = defaultByteRate, maximumDocuments = 256 } = options;
   const now = () => performance.now();
+  const { store, report } = measureCommits(options.store, now);
   const rooms = createRooms({ store, guard, logger, schedule: (flush) => setImmediate(flush), maximumDocuments });
   const sockets = new WebSocketServer({ noServer: true, maxPayload: maximumMessageBytes, perMessageDeflate: false });
   const http = createServer(
     answerRequests({
       files: serveFolder(options.clientFolder),
       logger,
+      metrics: () => {
+        const facts = { connections: sockets.clients.size, logBytes: store.sizeBytes(), commits: report() };
+        return writeMetrics({ ...rooms.status, ...facts });
+      },
       health: () => {
         const { documents, refusedUpdates, isStoring } = rooms.status;
         const status = isStoring ? "ok" : "not storing";

@@ -1,6 +1,7 @@
 import type { IncomingMessage, RequestListener, ServerResponse } from "node:http";
 import { type Logger, reasonOf } from "./logging.ts";
 import { isFromThisMachine } from "./loopback.ts";
+import { metricsType } from "./metrics.ts";
 import { securityHeaders } from "./security-headers.ts";
 import type { StaticFiles } from "./static-files.ts";
 
@@ -12,13 +13,19 @@ export type Health = {
   readonly refusedUpdates: number;
 };
 
-type WebNeeds = { readonly files: StaticFiles; readonly health: () => Health; readonly logger: Logger };
+type WebNeeds = {
+  readonly files: StaticFiles;
+  readonly health: () => Health;
+  /** The numbers in Prometheus' text format. */
+  readonly metrics: () => string;
+  readonly logger: Logger;
+};
 
-/** Answers plain requests: `/health` as JSON, everything else from the built client. */
-export function answerRequests({ files, health, logger }: WebNeeds): RequestListener {
+/** Answers plain requests: `/health` as JSON, `/metrics` as text for a collector, everything else from the built client. */
+export function answerRequests(needs: WebNeeds): RequestListener {
   return (request, response) => {
-    answer(request, response, files, health).catch((error: unknown) => {
-      logger.error("request failed", { reason: reasonOf(error) });
+    answer(request, response, needs).catch((error: unknown) => {
+      needs.logger.error("request failed", { reason: reasonOf(error) });
       response.destroy();
     });
   };
@@ -27,8 +34,7 @@ export function answerRequests({ files, health, logger }: WebNeeds): RequestList
 async function answer(
   request: IncomingMessage,
   response: ServerResponse,
-  files: StaticFiles,
-  health: () => Health,
+  { files, health, metrics }: WebNeeds,
 ): Promise<void> {
   const { host, origin } = request.headers;
   if (host === undefined || !isFromThisMachine(host, origin)) {
@@ -42,7 +48,12 @@ async function answer(
     return;
   }
   const url = request.url ?? "/";
-  if (url.split("?", 1)[0] === "/health") {
+  const [path] = url.split("?", 1);
+  if (path === "/metrics") {
+    send(response, 200, metrics(), metricsType, "no-store");
+    return;
+  }
+  if (path === "/health") {
     const report = health();
     const status = report.status === "ok" ? 200 : 503;
     send(response, status, JSON.stringify(report), "application/json; charset=utf-8", "no-store");

@@ -29,6 +29,10 @@ export function createMemoryStore(): UpdateStore {
       assertOpen();
       return [...refused];
     },
+    sizeBytes() {
+      assertOpen();
+      return [...log, ...refused].reduce((bytes, { update }) => bytes + update.length, 0);
+    },
     close() {
       open = false;
     },

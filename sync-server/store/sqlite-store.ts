@@ -1,4 +1,4 @@
-import { mkdirSync } from "node:fs";
+import { mkdirSync, statSync } from "node:fs";
 import { join } from "node:path";
 import Database from "libsql";
 import { reasonOf } from "../logging.ts";
@@ -26,7 +26,8 @@ const tables = `
 export function openSqliteStore(folder: string): UpdateStore {
   const unlock = claimFolder(folder);
   try {
-    return storeOn(openDatabase(join(folder, logName)), unlock);
+    const path = join(folder, logName);
+    return storeOn(openDatabase(path), path, unlock);
   } catch (error) {
     unlock();
     if (error instanceof StoreProblem) throw error;
@@ -57,7 +58,7 @@ function openDatabase(path: string): Database.Database {
   return database;
 }
 
-function storeOn(database: Database.Database, unlock: () => void): UpdateStore {
+function storeOn(database: Database.Database, path: string, unlock: () => void): UpdateStore {
   const insertAccepted = database.prepare("INSERT INTO accepted (document, bytes) VALUES (?, ?)");
   const insertQuarantine = database.prepare("INSERT INTO quarantine (document, bytes, reason) VALUES (?, ?, ?)");
   const selectDocument = database.prepare("SELECT bytes FROM accepted WHERE document = ? ORDER BY id");
@@ -95,6 +96,14 @@ function storeOn(database: Database.Database, unlock: () => void): UpdateStore {
           update: bytesIn(row),
           reason: textIn(row, "reason"),
         }),
+      );
+    },
+    sizeBytes() {
+      assertOpen();
+      // What is committed lies in the write-ahead journal until SQLite moves it into the database.
+      return [path, `${path}-wal`].reduce(
+        (bytes, file) => bytes + (statSync(file, { throwIfNoEntry: false })?.size ?? 0),
+        0,
       );
     },
     close() {

@@ -19,6 +19,8 @@ export type UpdateStore = {
   quarantine(document: string, update: Uint8Array, reason: string): void;
   /** All that was refused, oldest first. */
   quarantined(): readonly QuarantinedUpdate[];
+  /** Bytes that it takes on its medium, refused updates included. */
+  sizeBytes(): number;
   /** Ends it; a second call does nothing. */
   close(): void;
 };

@@ -63,6 +63,16 @@ describe.each([
     expect(store.documents()).toEqual([]);
   });
 
+  it("grows by at least what it is given, and tells its size", () => {
+    const store = open();
+    const empty = store.sizeBytes();
+    store.append([{ document: "team", update: new Uint8Array(100_000) }]);
+    const filled = store.sizeBytes();
+    expect(filled - empty).toBeGreaterThanOrEqual(100_000);
+    store.quarantine("team", new Uint8Array(100_000), "too large");
+    expect(store.sizeBytes() - filled).toBeGreaterThanOrEqual(100_000);
+  });
+
   it("does nothing any more once it is closed, but may be closed twice", () => {
     const store = open();
     store.close();
@@ -72,6 +82,7 @@ describe.each([
     expect(() => store.documents()).toThrow("closed");
     expect(() => store.quarantine("team", bytes(1), "why")).toThrow("closed");
     expect(() => store.quarantined()).toThrow("closed");
+    expect(() => store.sizeBytes()).toThrow("closed");
   });
 });
 
