@@ -11,6 +11,9 @@ import type { Member } from "#core/team/people.ts";
 import { memberKind } from "#core/team/record-kinds.ts";
 import { browserTimers, wakeOnReturn } from "./browser-time.ts";
 import { webSockets } from "./connection/socket.ts";
+import type { Bundle } from "./hand-off/bundle.ts";
+import type { DescribedBundle, MergedBundle } from "./hand-off/hand-off.ts";
+import type { MadeBundle } from "./hand-off/make-bundle.ts";
 import { browserStorage, deviceId, storedMember, storeMember } from "./identity.ts";
 import { createIndexedDbStorage } from "./storage/indexed-db-storage.ts";
 import type { SyncStatus } from "./sync-status.ts";
@@ -32,6 +35,12 @@ export interface Device {
   /** Takes a subject back, with the reason (1 to 500 characters); its records stay readable. */
   withdraw(kind: RecordKind, key: string, reason: string, options?: WriteOptions): WriteResult;
   resolve: Writer["resolve"];
+  /** All documents that this device shows, as one file. */
+  exportBundle(): Promise<MadeBundle>;
+  /** What a file would bring; changes nothing. */
+  describeBundle(bundle: Bundle): Promise<DescribedBundle>;
+  /** Merges a file, all of it or nothing. */
+  importBundle(bundle: Bundle): Promise<MergedBundle>;
 }
 
 /** Opens the team on this device. Call it once, under the root. */
@@ -102,5 +111,8 @@ export function createDevice(): Device {
     revert: (recordId) => writer().revert(recordId),
     withdraw: (kind, key, reason, options) => writer().voidSubject(kind, key, reason, options),
     resolve: (kind, key, value, options) => writer().resolve(kind, key, value, options),
+    exportBundle: () => team.exportBundle(member()?.name),
+    describeBundle: team.describeBundle,
+    importBundle: team.importBundle,
   };
 }

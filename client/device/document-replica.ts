@@ -7,6 +7,7 @@ import * as Y from "yjs";
 import { connectDocument } from "#core/ledger/document.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import type { LedgerRecord } from "#core/ledger/record.ts";
+import { inspectUpdate, type UpdateInspection } from "#core/ledger/update-guard.ts";
 import { connectToServer, type DocumentConnection, localClocks } from "./connection/connect-document.ts";
 import { shareWithTabs } from "./connection/share-with-tabs.ts";
 import type { OpenSocket } from "./connection/socket.ts";
@@ -19,6 +20,15 @@ export interface DocumentReplica {
   facts(): DocumentFacts;
   /** @throws Error before the local copy has loaded: a fault of the caller. */
   append(records: readonly LedgerRecord[]): void;
+  /** Judges an update of at most `maximumBytes` that came by another way than the server's; changes nothing. */
+  inspect(update: Uint8Array, maximumBytes: number): UpdateInspection;
+  /**
+   * Merges an update that {@link DocumentReplica.inspect} has let pass; it is kept and goes to the server as one written here.
+   * @throws Error before the local copy has loaded: a fault of the caller.
+   */
+  merge(update: Uint8Array): void;
+  /** The whole document as one update. */
+  state(): Uint8Array;
   /** Tries to reach the server at once. */
   wake(): void;
   close(): void;
@@ -62,6 +72,9 @@ export function openReplica(name: string, context: ReplicaContext): DocumentRepl
   });
   const unshare = tabsName === undefined ? () => {} : shareWithTabs(`${tabsName}/${name}`, ydoc);
   ydoc.on("update", onFacts);
+  const mustBeLoaded = (): void => {
+    if (!kept.isLoaded()) throw new Error(`The document ${name} was written to before its local copy had loaded.`);
+  };
 
   return {
     name,
@@ -79,9 +92,15 @@ export function openReplica(name: string, context: ReplicaContext): DocumentRepl
       };
     },
     append: (records) => {
-      if (!kept.isLoaded()) throw new Error(`The document ${name} was written to before its local copy had loaded.`);
+      mustBeLoaded();
       document.append(records);
     },
+    inspect: (update, maximumBytes) => inspectUpdate(update, ydoc, { maximumBytes }),
+    merge: (update) => {
+      mustBeLoaded();
+      Y.applyUpdate(ydoc, update);
+    },
+    state: () => stateWithoutGaps(ydoc),
     wake: () => connection?.wake(),
     close: () => {
       document.close();
@@ -96,4 +115,16 @@ export function openReplica(name: string, context: ReplicaContext): DocumentRepl
 /** While there is no connection, what the server held when it was last heard: it does not lose what it has on its disk. */
 function lastHeld(connection: DocumentConnection | undefined): ReadonlyMap<number, number> {
   return connection?.facts().lastHeld ?? new Map();
+}
+
+/** Yjs adds what waits for missing entries to the state of a document; another device could not place it. */
+function stateWithoutGaps(ydoc: Y.Doc): Uint8Array {
+  const { store } = ydoc;
+  const pending = store.pendingStructs;
+  store.pendingStructs = null;
+  try {
+    return Y.encodeStateAsUpdate(ydoc);
+  } finally {
+    store.pendingStructs = pending;
+  }
 }

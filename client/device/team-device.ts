@@ -10,10 +10,11 @@ import { allKinds } from "#core/planning/all-kinds.ts";
 import { riderKind } from "#core/team/record-kinds.ts";
 import { documentForRecord } from "#core/weekend/documents.ts";
 import { type DeviceSurroundings, type DocumentReplica, openReplica } from "./document-replica.ts";
+import { createHandOff, type HandOff } from "./hand-off/hand-off.ts";
 import { openSeasons, writingSeason } from "./open-seasons.ts";
 import { type SyncStatus, syncStatus } from "./sync-status.ts";
 
-export interface TeamDevice {
+export interface TeamDevice extends HandOff {
   readonly ledger: Ledger;
   /** The local copies of all documents that are shown have been read: writing is possible. */
   isLoaded(): boolean;
@@ -73,7 +74,31 @@ export function openTeamDevice(context: TeamDeviceContext): TeamDevice {
     }
   });
 
+  const onStatus = (listener: () => void): (() => void) => {
+    listeners.add(listener);
+    return () => void listeners.delete(listener);
+  };
+  const when = (condition: () => boolean): Promise<void> =>
+    new Promise((resolve) => {
+      if (condition()) return resolve();
+      const stop = onStatus(() => {
+        if (!condition()) return;
+        stop();
+        resolve();
+      });
+    });
+  const handOff = createHandOff({
+    ledger,
+    replicas,
+    open,
+    storage: context.storage,
+    deviceId,
+    now: () => new Date(now()).toISOString(),
+    when,
+  });
+
   return {
+    ...handOff,
     ledger,
     isLoaded: () => [...replicas.values()].every((replica) => replica.facts().loaded),
     status: () =>
@@ -105,10 +130,7 @@ export function openTeamDevice(context: TeamDeviceContext): TeamDevice {
     wake: () => {
       for (const replica of replicas.values()) replica.wake();
     },
-    onStatus: (listener) => {
-      listeners.add(listener);
-      return () => void listeners.delete(listener);
-    },
+    onStatus,
     close: () => {
       stopFollowing();
       for (const replica of replicas.values()) replica.close();

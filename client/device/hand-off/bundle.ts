@@ -1,0 +1,83 @@
+/**
+ * What one device hands to another without a network: one file.
+ *
+ * The first line is a header in JSON that a person can read; after its line
+ * feed come the documents (packed-documents.ts). The header carries a SHA-256
+ * over itself, without that field, and over all that follows the line feed.
+ */
+import * as z from "zod/mini";
+import type { LedgerRecord } from "#core/ledger/record.ts";
+
+export const bundleFormat = "pitslate hand-off";
+/** Version of the file, and of the records' envelope in it. */
+export const bundleVersion = 1;
+export const bundleSchemaVersion = 1;
+/** How the file's name ends. */
+export const bundleEnding = ".pitslate";
+
+/** Limits of what is read: bytes of the file, of its first line, of the documents unpacked; documents. */
+export const allowedFileBytes = 64 * 1024 * 1024;
+export const allowedHeaderBytes = 1024 * 1024;
+export const allowedUnpackedBytes = 128 * 1024 * 1024;
+export const allowedDocuments = 2000;
+
+const shortText = z.string().check(z.minLength(1), z.maxLength(200));
+const count = z.int().check(z.minimum(0));
+
+/** How many records a document holds, and the times of its first and last one (by their writers' clocks). */
+const documentSummarySchema = z.object({
+  name: shortText,
+  records: count,
+  first: z.exactOptional(z.iso.datetime()),
+  last: z.exactOptional(z.iso.datetime()),
+});
+export type DocumentSummary = z.infer<typeof documentSummarySchema>;
+
+export const bundleHeaderSchema = z.object({
+  format: z.literal(bundleFormat),
+  version: z.literal(bundleVersion),
+  schemaVersion: z.literal(bundleSchemaVersion),
+  team: z.exactOptional(shortText),
+  /** Name of the member who held the device. */
+  madeBy: z.exactOptional(shortText),
+  device: shortText,
+  /** ISO 8601, UTC, by the device's clock; informative. */
+  at: z.iso.datetime(),
+  documents: z.array(documentSummarySchema).check(z.maxLength(allowedDocuments)),
+  /** Bytes of the documents, unpacked. */
+  bytes: count.check(z.maximum(allowedUnpackedBytes)),
+  sha256: z.string().check(z.regex(/^[0-9a-f]{64}$/)),
+});
+export type BundleHeader = z.infer<typeof bundleHeaderSchema>;
+
+/** A document as it goes into a bundle: its name and its whole state (yjs, format 1). */
+export interface NamedUpdate {
+  readonly name: string;
+  readonly update: Uint8Array;
+}
+
+/** A document of a bundle that was read and found to hold nothing but records. */
+export interface BundleDocument extends NamedUpdate {
+  readonly records: readonly LedgerRecord[];
+}
+
+/** Only {@link "./read-bundle.ts"} makes one: what is in it has been checked. */
+export interface Bundle {
+  readonly header: BundleHeader;
+  readonly documents: readonly BundleDocument[];
+}
+
+/** Why a bundle is not made, read or merged, and a sentence for the person who holds the device. */
+export interface BundleProblem {
+  readonly type: "foreign" | "newer version" | "too large" | "damaged" | "refused document" | "another team";
+  readonly sentence: string;
+}
+
+export interface BundleRefusal {
+  readonly ok: false;
+  readonly problem: BundleProblem;
+}
+
+export function refuseBundle(type: BundleProblem["type"], sentence: string): BundleRefusal {
+  return { ok: false, problem: { type, sentence } };
+}

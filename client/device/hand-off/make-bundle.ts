@@ -1,0 +1,58 @@
+import {
+  allowedDocuments,
+  allowedFileBytes,
+  allowedUnpackedBytes,
+  type BundleDocument,
+  type BundleHeader,
+  type BundleRefusal,
+  bundleFormat,
+  bundleSchemaVersion,
+  bundleVersion,
+  type NamedUpdate,
+  refuseBundle,
+} from "./bundle.ts";
+import { joinHeader } from "./bundle-header.ts";
+import { checkDocument, summarize } from "./check-document.ts";
+import { packDocuments } from "./packed-documents.ts";
+
+export interface BundleContents {
+  /** Whole documents, each named once. */
+  readonly documents: readonly NamedUpdate[];
+  readonly team?: string;
+  /** Name of the member who holds the device. */
+  readonly madeBy?: string;
+  readonly device: string;
+  /** ISO 8601, UTC. */
+  readonly at: string;
+}
+
+export type MadeBundle =
+  | { readonly ok: true; readonly bytes: Uint8Array; readonly header: Omit<BundleHeader, "sha256"> }
+  | BundleRefusal;
+
+/** Makes the file that any device can read; what no device could take in is refused here already. */
+export function makeBundle({ documents, team, madeBy, device, at }: BundleContents): MadeBundle {
+  const checked: BundleDocument[] = [];
+  for (const document of documents) {
+    const check = checkDocument(document);
+    if (!check.ok) return check;
+    checked.push(check.document);
+  }
+  const { packed, bytes } = packDocuments(documents);
+  const header = {
+    format: bundleFormat,
+    version: bundleVersion,
+    schemaVersion: bundleSchemaVersion,
+    ...(team !== undefined && { team }),
+    ...(madeBy !== undefined && { madeBy }),
+    device,
+    at,
+    documents: checked.map(summarize),
+    bytes,
+  } as const;
+  const file = joinHeader(header, packed);
+  if (bytes > allowedUnpackedBytes || file.length > allowedFileBytes || documents.length > allowedDocuments) {
+    return refuseBundle("too large", "There is more on this device than fits into one file.");
+  }
+  return { ok: true, bytes: file, header };
+}
