@@ -2,6 +2,7 @@ import { Route, Router } from "@solidjs/router";
 import { DeviceProvider } from "./device/device-context.tsx";
 import { PitRoutes } from "./pit/pit-routes.tsx";
 import { ReviewRoutes } from "./review/review-routes.tsx";
+import { HandOff } from "./shell/hand-off.tsx";
 import { Shell } from "./shell/shell.tsx";
 import { WhoAreYou } from "./shell/who-are-you.tsx";
 import { TracksideRoutes } from "./trackside/trackside-routes.tsx";
@@ -12,6 +13,7 @@ export function App() {
     <DeviceProvider>
       <Router root={Shell}>
         <Route path="/" component={WhoAreYou} />
+        <Route path="/hand-off" component={HandOff} />
         <PitRoutes />
         <TracksideRoutes />
         <ReviewRoutes />

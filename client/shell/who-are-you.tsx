@@ -1,7 +1,8 @@
-import { useNavigate } from "@solidjs/router";
+import { A, useNavigate } from "@solidjs/router";
 import { createMemo, For, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
 import { common } from "#client/text/english/common.ts";
+import { handOff } from "#client/text/english/hand-off.ts";
 import { roles } from "#core/team/people.ts";
 import { members } from "#core/team/roster.ts";
 import { workplacePath } from "./workplace-path.ts";
@@ -43,6 +44,11 @@ export function WhoAreYou() {
           )}
         </For>
       </Show>
+      <div class="row">
+        <A href="/hand-off" class="button">
+          {handOff.link}
+        </A>
+      </div>
     </div>
   );
 }
