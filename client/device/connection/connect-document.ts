@@ -13,6 +13,7 @@ import * as syncProtocol from "y-protocols/sync";
 import * as Y from "yjs";
 import type { Timers } from "#client/device/storage/device-storage.ts";
 import { readDurableAcknowledgement } from "#core/protocol/durable-acknowledgement.ts";
+import { maximumUpdateBytes } from "#core/protocol/limits.ts";
 import { messageType } from "#core/protocol/message-type.ts";
 import { readRefusal } from "#core/protocol/refusal.ts";
 import type { OpenSocket, Socket } from "./socket.ts";
@@ -170,7 +171,15 @@ export function connectToServer(context: ConnectionContext): DocumentConnection 
 
   const own = {};
   const tell = (update: Uint8Array, origin: unknown): void => {
-    if (origin !== own && connected) send((encoder) => syncProtocol.writeUpdate(encoder, update));
+    if (origin === own || !connected) return;
+    // What is too large for one update, as a file that was taken in, goes in the form of a catch-up, which may be larger.
+    if (update.length <= maximumUpdateBytes) send((encoder) => syncProtocol.writeUpdate(encoder, update));
+    else {
+      send((encoder) => {
+        encoding.writeVarUint(encoder, syncProtocol.messageYjsSyncStep2);
+        encoding.writeVarUint8Array(encoder, update);
+      });
+    }
   };
   ydoc.on("update", tell);
   open();

@@ -8,8 +8,9 @@ import { openTeamDevice, type TeamDevice } from "#client/device/team-device.ts";
 import { parseDocumentName } from "#core/ledger/documents.ts";
 import { settledValue } from "#core/ledger/ledger.ts";
 import { inspectUpdate } from "#core/ledger/update-guard.ts";
+import type { Writer } from "#core/ledger/write.ts";
 import { riderKind } from "#core/team/record-kinds.ts";
-import { settingKind, weekendKind } from "#core/weekend/record-kinds.ts";
+import { runKind, settingKind, weekendKind } from "#core/weekend/record-kinds.ts";
 import type { Setting } from "#core/weekend/setting.ts";
 import { createLogger } from "#server/logging.ts";
 import { type RunningServer, startServer } from "#server/server.ts";
@@ -118,6 +119,23 @@ describe("two devices and the pit laptop", () => {
     pit.writerFor("mechanic").resolve(settingKind, KEY, setting(58));
     await until(() => mainPressure(phone).state === "settled");
     expect(settledValue(mainPressure(phone))).toEqual(setting(58));
+  });
+
+  test("more than one update may hold, written in one go, reaches the server and the other device", async () => {
+    const pit = device("pit");
+    await teamWith(pit);
+    const phone = device("phone");
+    await until(() => phone.isLoaded() && isOnServer(phone));
+    const note = "x".repeat(480);
+    const runs = Array.from({ length: 2500 }, (_, index) => ({
+      kind: runKind,
+      key: `alder/run-${index}`,
+      value: { bike: "alder-1", weekend: "kestrel", session: "p1", front: {}, rear: {}, note },
+    }));
+    const written = pit.writerFor("mechanic").setMany(runs as Parameters<Writer["setMany"]>[0]);
+    expect(written.ok).toBe(true);
+    await until(() => isOnServer(pit) && phone.ledger.keys(runKind).length === runs.length);
+    expect(pit.refusals()).toEqual([]);
   });
 
   test("a device that was closed offline has what it wrote when it opens again", async () => {
