@@ -1,6 +1,7 @@
 /** Undo of the last own act at one rider's bench. */
 import { type Accessor, createMemo } from "solid-js";
-import { browserStorage, deviceId } from "#client/device/identity.ts";
+import { deviceId } from "#client/device/identity.ts";
+import { browserStorage } from "#client/device/storage/browser-storage.ts";
 import { pit } from "#client/text/english/pit.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
 import { lastOwnAction } from "./last-own-action.ts";

@@ -1,6 +1,6 @@
 /** The two looks: "sun" for bright light, "dark" for the van. Kept on the device; the first is the system's wish. */
 import { createEffect, createSignal } from "solid-js";
-import { browserStorage } from "#client/device/identity.ts";
+import { browserStorage } from "#client/device/storage/browser-storage.ts";
 
 export type Theme = "sun" | "dark";
 const KEY = "pitslate.theme";

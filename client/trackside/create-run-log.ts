@@ -2,6 +2,7 @@
 import { type Accessor, createSignal } from "solid-js";
 import { ulid } from "ulid";
 import type { Device } from "#client/device/create-device.ts";
+import type { SmallStorage } from "#client/device/storage/browser-storage.ts";
 import { trackside } from "#client/text/english/trackside.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { describeLedgerProblem } from "#core/ledger/write.ts";
@@ -10,9 +11,6 @@ import { settingsOnBike } from "#core/weekend/on-the-bike.ts";
 import { runKind } from "#core/weekend/record-kinds.ts";
 import type { Run } from "#core/weekend/run.ts";
 import { emptyDraft, parseDraft, type RunDraft, runOf } from "./run-draft.ts";
-
-/** Where the draft is kept: `sessionStorage` in a browser. */
-export type DraftStorage = Pick<Storage, "getItem" | "setItem" | "removeItem">;
 
 export type SaveResult = { readonly ok: true; readonly run: Run } | { readonly ok: false; readonly sentence: string };
 
@@ -27,7 +25,8 @@ export interface RunLog {
 export interface RunLogContext {
   readonly device: Pick<Device, "ledger" | "write">;
   readonly riderId: string;
-  readonly storage: DraftStorage;
+  /** Where the draft is kept: the tab's own storage in a browser. */
+  readonly storage: SmallStorage;
   readonly newRunId?: () => string;
 }
 
@@ -75,19 +74,4 @@ export function setupRecords(ledger: Ledger, mounted: RiderBike): readonly strin
   return [...settingsOnBike(ledger, mounted).values()].flatMap((current) =>
     current.state === "settled" ? current.heads.map(({ id }) => id) : [],
   );
-}
-
-/** The tab's own storage, or one in memory where the browser forbids it. */
-export function tabStorage(): DraftStorage {
-  try {
-    sessionStorage.getItem("pitslate");
-    return sessionStorage;
-  } catch {
-    const entries = new Map<string, string>();
-    return {
-      getItem: (key) => entries.get(key) ?? null,
-      setItem: (key, value) => void entries.set(key, value),
-      removeItem: (key) => void entries.delete(key),
-    };
-  }
 }

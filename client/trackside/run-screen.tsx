@@ -1,6 +1,7 @@
 import { A, useNavigate } from "@solidjs/router";
 import { type Accessor, createSignal } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
+import { tabStorage } from "#client/device/storage/browser-storage.ts";
 import { trackside } from "#client/text/english/trackside.ts";
 import { Choice } from "#client/widgets/choice.tsx";
 import { formatClock } from "#client/widgets/format.ts";
@@ -10,7 +11,7 @@ import { ends } from "#core/team/place.ts";
 import type { RiderBike } from "#core/team/roster.ts";
 import { confidences } from "#core/weekend/run.ts";
 import type { RiderAtHand } from "./create-rider-at-hand.ts";
-import { createRunLog, tabStorage } from "./create-run-log.ts";
+import { createRunLog } from "./create-run-log.ts";
 import { describeRun } from "./describe-run.ts";
 import { EndQuestions } from "./end-questions.tsx";
 import { RiderGate } from "./rider-gate.tsx";

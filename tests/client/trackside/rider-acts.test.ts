@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it } from "vitest";
+import type { SmallStorage } from "#client/device/storage/browser-storage.ts";
 import { bikeView } from "#client/trackside/bike-view.ts";
-import { createRunLog, type DraftStorage } from "#client/trackside/create-run-log.ts";
+import { createRunLog } from "#client/trackside/create-run-log.ts";
 import { defaultSession } from "#client/trackside/default-session.ts";
 import { writeOwnChange } from "#client/trackside/own-change.ts";
 import { questionsOfEnd } from "#client/trackside/questions-of-end.ts";
@@ -16,7 +17,7 @@ import { enterCourse, type TeamLedger, teamLedger, written } from "#tests/builde
 
 let team: TeamLedger;
 let mounted: RiderBike;
-let storage: DraftStorage & { readonly entries: Map<string, string> };
+let storage: SmallStorage & { readonly entries: Map<string, string> };
 let device: Parameters<typeof writeOwnChange>[0];
 
 beforeEach(() => {
