@@ -9,13 +9,13 @@
  * course sets "between the two".
  */
 import { convert, type TypedQuantity, toSi } from "#core/quantity/unit.ts";
-import type { AdjusterPath } from "#core/team/adjuster.ts";
-import type { Baseline, SetupValues } from "#core/team/baseline.ts";
+import type { Baseline } from "#core/team/baseline.ts";
 import { type CourseType, courseTypes } from "#core/team/course-type.ts";
 import { describeQuantity } from "#core/team/quantity-schema.ts";
 import { type MountedAdjuster, mountedAdjusters, type RiderBike } from "#core/team/roster.ts";
 import type { CourseMix } from "#core/weekend/course.ts";
-import { decimalsOf, settable } from "./limits.ts";
+import type { Draft } from "./correction.ts";
+import { decimalsOf } from "./limits.ts";
 import type { Reason } from "./reason.ts";
 
 export type Baselines = Readonly<Partial<Record<CourseType, Baseline>>>;
@@ -52,7 +52,7 @@ export function blendBasis(baselines: Baselines, bikeId: string, mix: CourseMix)
 }
 
 /** The blended value of one adjuster, in the adjuster's unit and not yet rounded; undefined when no baseline has it. */
-export function blendValue(
+function blendValue(
   basis: BlendBasis,
   found: MountedAdjuster,
 ): { readonly value: number; readonly reason: Reason } | undefined {
@@ -90,14 +90,16 @@ export function blendValue(
   };
 }
 
-/** The blended values of every adjuster, rounded to its step; an adjuster that no baseline holds is absent. */
-export function blendedValues(basis: BlendBasis, parts: RiderBike["parts"]): SetupValues {
-  const values: Partial<Record<AdjusterPath, TypedQuantity>> = {};
+/** The blended value of every adjuster with its reason; an adjuster that no baseline holds is absent. */
+export function blendedDraft(basis: BlendBasis, parts: RiderBike["parts"]): Draft {
+  const draft: Draft = { values: new Map(), reasons: new Map() };
   for (const found of mountedAdjusters(parts)) {
     const blend = blendValue(basis, found);
-    if (blend) values[found.path] = settable(found, blend.value);
+    if (!blend) continue;
+    draft.values.set(found.path, blend.value);
+    draft.reasons.set(found.path, [blend.reason]);
   }
-  return values;
+  return draft;
 }
 
 /** Where the blended pressures hold: the altitude of each baseline by its share. Temperature needs no blending: a pressure is a reading while riding. */

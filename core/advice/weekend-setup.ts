@@ -16,8 +16,8 @@ import {
   type BlendBasis,
   blendBasis,
   blendedAltitude,
+  blendedDraft,
   blendedMass,
-  blendValue,
 } from "./baseline-blend.ts";
 import { benchReading } from "./bench-reading.ts";
 import { applyCorrections, type Correction, type Draft, roundedValues } from "./correction.ts";
@@ -66,7 +66,7 @@ export function weekendSetup({ mounted, baselines, course, conditions }: Weekend
   const basis = blendBasis(baselines, mounted.bikeId, course.mix);
   const onCourse: Surroundings = { temperature: conditions.air, altitude: course.altitude };
   const bench: Surroundings = { temperature: conditions.bench ?? conditions.air, altitude: course.altitude };
-  const draft = blendedDraft(mounted, basis);
+  const draft = blendedDraft(basis, mounted.parts);
   const blended = roundedValues(mounted, draft);
   for (const group of groundCorrections(mounted, basis, course.mix, conditions))
     applyCorrections(mounted, draft, group);
@@ -83,17 +83,6 @@ export function weekendSetup({ mounted, baselines, course, conditions }: Weekend
     bench,
     fitted: models.length > 0 && models.every((model) => model.fitted),
   };
-}
-
-function blendedDraft(mounted: RiderBike, basis: BlendBasis): Draft {
-  const draft: Draft = { values: new Map(), reasons: new Map() };
-  for (const found of mountedAdjusters(mounted.parts)) {
-    const blend = blendValue(basis, found);
-    if (!blend) continue;
-    draft.values.set(found.path, blend.value);
-    draft.reasons.set(found.path, [blend.reason]);
-  }
-  return draft;
 }
 
 /** The sags measured at the baselines of the blend, those with the largest share first, each with its own values. */

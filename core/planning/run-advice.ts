@@ -1,7 +1,8 @@
 /** Advice on a run of a rider, put together from the records. */
 import type { Advice, AdviceInput, EarlierMove } from "#core/advice/adjustment.ts";
 import { adviseOnRun } from "#core/advice/adjustments.ts";
-import { type BlendBasis, blendBasis, blendedValues } from "#core/advice/baseline-blend.ts";
+import { type BlendBasis, blendBasis, blendedDraft } from "#core/advice/baseline-blend.ts";
+import { roundedValues } from "#core/advice/correction.ts";
 import { ridingValues } from "#core/advice/riding-values.ts";
 import { baselineSags } from "#core/advice/weekend-setup.ts";
 import { type Ledger, settledValue } from "#core/ledger/ledger.ts";
@@ -58,7 +59,7 @@ export function adviceOnRun(ledger: Ledger, logged: LoggedRun): RunAdviceResult 
     onTheBike: benchReadings(mounted, current, bench),
     riding: ridingValues(mounted, now, ride),
     ridingAtRun: ridingValues(mounted, settingsAtRun(ledger, logged, now), ride),
-    baseline: blendedValues(basis, mounted.parts),
+    baseline: roundedValues(mounted, blendedDraft(basis, mounted.parts)),
     baselineSag: baselineSag(basis),
     measuredBefore: {
       front: [...measuredSags(ledger, mounted, "front", logged.id), ...baselineSags(basis, "front")],
