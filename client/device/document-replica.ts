@@ -87,7 +87,8 @@ export function openReplica(name: string, context: ReplicaContext): DocumentRepl
         unsaved: kept.unsaved(),
         connected: facts?.connected ?? false,
         acknowledged: facts?.held !== undefined,
-        waiting: waitingRecords(localClocks(ydoc), facts?.held ?? lastHeld(connection)),
+        // While there is no connection: the server does not lose what it held when it was last heard.
+        waiting: waitingRecords(localClocks(ydoc), facts?.held ?? facts?.lastHeld ?? new Map()),
         ...(refusal !== undefined && { refusal }),
       };
     },
@@ -110,11 +111,6 @@ export function openReplica(name: string, context: ReplicaContext): DocumentRepl
       ydoc.destroy();
     },
   };
-}
-
-/** While there is no connection, what the server held when it was last heard: it does not lose what it has on its disk. */
-function lastHeld(connection: DocumentConnection | undefined): ReadonlyMap<number, number> {
-  return connection?.facts().lastHeld ?? new Map();
 }
 
 /** Yjs adds what waits for missing entries to the state of a document; another device could not place it. */
