@@ -1,9 +1,9 @@
 /** An adjustment in words. */
 import { pit } from "#client/text/english/pit.ts";
 import { formatDifference, formatQuantity } from "#client/widgets/format.ts";
+import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { Adjustment, ProposedSetting } from "#core/advice/adjustment.ts";
 import type { TypedQuantity } from "#core/quantity/unit.ts";
-import { adjusterName } from "./names.ts";
 
 /** "Fork main pressure: 62 psi → 66 psi". */
 export function settingLine({ path, from, to }: ProposedSetting): string {

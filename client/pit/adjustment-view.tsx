@@ -1,12 +1,13 @@
 import { For, Show } from "solid-js";
 import { pit } from "#client/text/english/pit.ts";
 import { Caution } from "#client/widgets/caution.tsx";
+import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { Adjustment } from "#core/advice/adjustment.ts";
 import { adjustmentEntries } from "#core/planning/entries.ts";
 import type { LoggedRun } from "#core/weekend/runs.ts";
 import { adjustmentSizeText, causeLine, settingLine } from "./adjustment-text.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
-import { adjusterName, valueText } from "./names.ts";
+import { valueText } from "./names.ts";
 import { PredictionTable } from "./prediction-table.tsx";
 
 /** One adjustment with all that is needed to judge it, and taking it. */

@@ -1,13 +1,14 @@
 import { For, Show } from "solid-js";
 import { pit } from "#client/text/english/pit.ts";
 import { makeOneTouch } from "#client/widgets/one-touch.ts";
+import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { BenchStep } from "#core/advice/bench-sequence.ts";
 import type { SetupSheet } from "#core/planning/setup-sheet.ts";
 import { tickEntries } from "./bench-entries.ts";
 import { BenchStepRow } from "./bench-step-row.tsx";
 import type { RiderBench } from "./create-rider-bench.ts";
 import { EachByKey } from "./each-by-key.tsx";
-import { adjusterName, valueText } from "./names.ts";
+import { valueText } from "./names.ts";
 import { WorkCautions } from "./work-cautions.tsx";
 
 /** What to set, in the safe order, to be ticked off. */

@@ -1,7 +1,8 @@
 import { For } from "solid-js";
 import { pit } from "#client/text/english/pit.ts";
+import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { BenchStep } from "#core/advice/bench-sequence.ts";
-import { adjusterName, valueText } from "./names.ts";
+import { valueText } from "./names.ts";
 import { operationText } from "./operation-text.ts";
 
 /** One step at the bench: what, from where to where, what to mind, and the tick. */

@@ -5,12 +5,13 @@ import { Caution } from "#client/widgets/caution.tsx";
 import { Modal } from "#client/widgets/modal.tsx";
 import { Problem } from "#client/widgets/problem.tsx";
 import { Stepper } from "#client/widgets/stepper.tsx";
+import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import type { LoggedRun } from "#core/weekend/runs.ts";
 import { createByHand } from "./create-by-hand.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
 import { focusInvalidField } from "./invalid-field.ts";
-import { adjusterName, valueText } from "./names.ts";
+import { valueText } from "./names.ts";
 
 /** Any value that the adjuster allows, set by hand; on a run's card it answers that run. */
 export function ByHandModal(props: { bench: RiderBench; path: AdjusterPath; run?: LoggedRun; onClose: () => void }) {

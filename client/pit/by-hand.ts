@@ -1,11 +1,11 @@
 /** A value set by hand, as entries to write. */
 import { pit } from "#client/text/english/pit.ts";
+import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { Cause } from "#core/ledger/cause.ts";
 import { decisionEntry, type EntriesResult, type Occasion, settingEntries } from "#core/planning/entries.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import { mountedAdjuster } from "#core/team/roster.ts";
 import type { LoggedRun } from "#core/weekend/runs.ts";
-import { adjusterName } from "./names.ts";
 
 /** What is typed: the value in the adjuster's own unit. */
 export interface ByHandDraft {

@@ -1,6 +1,7 @@
 /** A rider's changelog in words, with what an undo of each line would go back to. */
 import { pit } from "#client/text/english/pit.ts";
 import { formatMoment, formatQuantity } from "#client/widgets/format.ts";
+import { adjusterName } from "#core/advice/adjuster-names.ts";
 import { type Ledger, settledValue } from "#core/ledger/ledger.ts";
 import { answeredRun, describeCause } from "#core/planning/changelog-text.ts";
 import type { TypedQuantity } from "#core/quantity/unit.ts";
@@ -8,7 +9,7 @@ import { type Change, changelog } from "#core/weekend/changelog.ts";
 import { settingKey } from "#core/weekend/on-the-bike.ts";
 import { runKind, settingKind } from "#core/weekend/record-kinds.ts";
 import type { Setting } from "#core/weekend/setting.ts";
-import { adjusterName, memberName, runName } from "./names.ts";
+import { memberName, runName } from "./names.ts";
 
 export interface ChangeLine {
   readonly id: string;

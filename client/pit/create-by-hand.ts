@@ -2,6 +2,7 @@
 import { type Accessor, createMemo, createSignal, untrack } from "solid-js";
 import { pit } from "#client/text/english/pit.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
+import { adjusterName } from "#core/advice/adjuster-names.ts";
 import { convert, type TypedQuantity } from "#core/quantity/unit.ts";
 import type { Adjuster, AdjusterPath } from "#core/team/adjuster.ts";
 import { mountedAdjuster, mountedAdjusters } from "#core/team/roster.ts";
@@ -9,7 +10,6 @@ import type { LoggedRun } from "#core/weekend/runs.ts";
 import { type ByHandDraft, byHandEntries } from "./by-hand.ts";
 import { plainSentence } from "./create-acts.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
-import { adjusterName } from "./names.ts";
 
 export interface ByHandState {
   readonly draft: Accessor<ByHandDraft>;

@@ -2,6 +2,7 @@
 import type { Accessor } from "solid-js";
 import { pit } from "#client/text/english/pit.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
+import { adjusterName } from "#core/advice/adjuster-names.ts";
 import { checkValue, describeLimitProblem } from "#core/advice/limits.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import { type MountedAdjuster, mountedAdjuster } from "#core/team/roster.ts";
@@ -10,7 +11,6 @@ import { settingKind } from "#core/weekend/record-kinds.ts";
 import type { Setting } from "#core/weekend/setting.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
 import { type ClaimLine, claimLines, settledByClaim, settledByReading } from "./dispute-claims.ts";
-import { adjusterName } from "./names.ts";
 
 export interface DisputeState {
   readonly claims: Accessor<readonly ClaimLine[]>;

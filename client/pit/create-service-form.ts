@@ -3,12 +3,12 @@ import { type Accessor, createSignal, untrack } from "solid-js";
 import { ulid } from "ulid";
 import { common } from "#client/text/english/common.ts";
 import { pit } from "#client/text/english/pit.ts";
+import { adjusterName } from "#core/advice/adjuster-names.ts";
 import { serviceEntries } from "#core/planning/service-entries.ts";
 import { type ServiceWork, worksOf } from "#core/service/service-work.ts";
 import { valuesOnBike } from "#core/weekend/on-the-bike.ts";
 import { plainSentence } from "./create-acts.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
-import { adjusterName } from "./names.ts";
 import { type ServicePlace, settingLines, workName } from "./service-lines.ts";
 
 /** What is typed: `hoursBefore` in hours of riding since a service that was done earlier. */

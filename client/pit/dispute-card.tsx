@@ -1,11 +1,11 @@
 import { createMemo, createSignal, Show } from "solid-js";
 import { common } from "#client/text/english/common.ts";
 import { pit } from "#client/text/english/pit.ts";
+import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import { createDispute } from "./create-dispute.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
 import { EachByKey } from "./each-by-key.tsx";
-import { adjusterName } from "./names.ts";
 import { ReadingForm } from "./reading-form.tsx";
 
 /** One adjuster of which two people say different things, until somebody has looked. */

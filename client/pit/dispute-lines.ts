@@ -2,6 +2,7 @@
 import { pit } from "#client/text/english/pit.ts";
 import { riderDetails } from "#client/text/english/rider-details.ts";
 import { weekend } from "#client/text/english/weekend.ts";
+import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { serviceKind, servicePlanKind } from "#core/planning/service-kinds.ts";
 import { riderKind } from "#core/team/record-kinds.ts";
@@ -17,7 +18,7 @@ import {
   settingKind,
   weekendKind,
 } from "#core/weekend/record-kinds.ts";
-import { adjusterName, memberName } from "./names.ts";
+import { memberName } from "./names.ts";
 
 export interface DisputeLine {
   readonly id: string;

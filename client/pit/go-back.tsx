@@ -1,9 +1,10 @@
 import { createMemo, For, Show } from "solid-js";
 import { pit } from "#client/text/english/pit.ts";
+import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { SetupSheet } from "#core/planning/setup-sheet.ts";
 import { type GoBackTo, goBackEntries, goBackPlan } from "./bench-entries.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
-import { adjusterName, valueText } from "./names.ts";
+import { valueText } from "./names.ts";
 
 /** Going back with the whole bike, with the steps in view before. */
 export function GoBack(props: { bench: RiderBench; sheet: SetupSheet }) {

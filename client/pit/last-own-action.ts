@@ -6,6 +6,7 @@
 import { common } from "#client/text/english/common.ts";
 import { pit } from "#client/text/english/pit.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
+import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { type LedgerRecord, splitSubject } from "#core/ledger/record.ts";
 import { serviceKind } from "#core/planning/service-kinds.ts";
@@ -13,7 +14,6 @@ import type { Service } from "#core/service/service-record.ts";
 import { parseSettingKey } from "#core/weekend/on-the-bike.ts";
 import { decisionKind, settingKind } from "#core/weekend/record-kinds.ts";
 import type { Setting } from "#core/weekend/setting.ts";
-import { adjusterName } from "./names.ts";
 import { workName } from "./service-lines.ts";
 
 /** Whose acts: one member on one device, for one rider. */

@@ -2,20 +2,12 @@
 import { common } from "#client/text/english/common.ts";
 import { pit } from "#client/text/english/pit.ts";
 import { formatMoment, formatQuantity } from "#client/widgets/format.ts";
-import { nameOfPath } from "#core/advice/adjuster-names.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import type { TypedQuantity } from "#core/quantity/unit.ts";
-import type { AdjusterPath } from "#core/team/adjuster.ts";
 import { memberKind } from "#core/team/record-kinds.ts";
 import { knownValue } from "#core/team/roster.ts";
 import { sessionKind } from "#core/weekend/record-kinds.ts";
 import type { LoggedRun } from "#core/weekend/runs.ts";
-
-/** "Fork main pressure". */
-export function adjusterName(path: AdjusterPath): string {
-  const name = nameOfPath(path);
-  return name.charAt(0).toUpperCase() + name.slice(1);
-}
 
 /** A member's name; the id while nothing else is known. */
 export function memberName(ledger: Ledger, memberId: string): string {

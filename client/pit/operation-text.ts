@@ -1,7 +1,8 @@
 /** The hand operations of a step at the bench, in words. */
 import { pit } from "#client/text/english/pit.ts";
+import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { BenchOperation } from "#core/advice/bench-operations.ts";
-import { adjusterName, valueText } from "./names.ts";
+import { valueText } from "./names.ts";
 
 const { bench } = pit;
 

@@ -1,8 +1,9 @@
 import { pit } from "#client/text/english/pit.ts";
+import { adjusterName } from "#core/advice/adjuster-names.ts";
 import { confirmationEntry } from "#core/planning/entries.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
-import { adjusterName, valueText } from "./names.ts";
+import { valueText } from "./names.ts";
 
 /** A change that the rider reported from the hill, until a mechanic has seen it. */
 export function ReportedCard(props: {

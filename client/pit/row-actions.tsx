@@ -1,9 +1,10 @@
 import { Show } from "solid-js";
 import { pit } from "#client/text/english/pit.ts";
+import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { SetupSheet, SheetRow } from "#core/planning/setup-sheet.ts";
 import { type GoBackTo, goBackEntries, goBackPlan, goBackValue } from "./bench-entries.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
-import { adjusterName, valueText } from "./names.ts";
+import { valueText } from "./names.ts";
 
 /** Going back with one adjuster, or setting it to something else. */
 export function RowActions(props: { bench: RiderBench; sheet: SetupSheet; row: SheetRow; onSetByHand: () => void }) {

@@ -1,10 +1,10 @@
 /** How a run was answered, in words. */
 import { pit } from "#client/text/english/pit.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
+import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { answerToRun } from "#core/planning/run-answer.ts";
 import type { LoggedRun } from "#core/weekend/runs.ts";
-import { adjusterName } from "./names.ts";
 
 export interface RunAnswerText {
   /** Whether the run is answered, and how. */

@@ -2,6 +2,7 @@
 import { common } from "#client/text/english/common.ts";
 import { pit } from "#client/text/english/pit.ts";
 import { formatMoment, formatNumber, formatQuantity } from "#client/widgets/format.ts";
+import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import type { PartServiceStatus } from "#core/planning/service-status.ts";
 import type { TypedQuantity } from "#core/quantity/unit.ts";
@@ -12,7 +13,7 @@ import type { ServiceWork } from "#core/service/service-work.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import type { SetupValues } from "#core/team/baseline.ts";
 import { grounds } from "#core/team/ground.ts";
-import { adjusterName, memberName } from "./names.ts";
+import { memberName } from "./names.ts";
 
 export type ServicePlace = PartServiceStatus["place"];
 

@@ -31,3 +31,9 @@ export function nameOfPath(path: AdjusterPath): string {
   const address = parseAdjusterPath(path);
   return address ? `${placeNames[address.place]} ${kindNames[address.kind]}` : path;
 }
+
+/** The same name where a line begins with it: "Fork main pressure". */
+export function adjusterName(path: AdjusterPath): string {
+  const name = nameOfPath(path);
+  return name.charAt(0).toUpperCase() + name.slice(1);
+}

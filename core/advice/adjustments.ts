@@ -7,7 +7,7 @@ import { type AdjusterPath, adjusterPath } from "#core/team/adjuster.ts";
 import type { SetupValues } from "#core/team/baseline.ts";
 import { type End, suspensionOf, tyreOf } from "#core/team/place.ts";
 import { type MountedAdjuster, mountedAdjuster } from "#core/team/roster.ts";
-import { nameOfPath } from "./adjuster-names.ts";
+import { adjusterName, nameOfPath } from "./adjuster-names.ts";
 import type { Adjustment, Advice, AdviceInput, ProposedSetting, Referral, Unanswered } from "./adjustment.ts";
 import { applies, type EndView, endViews } from "./end-view.ts";
 import type { FeedbackRule, Move } from "./feedback-rule.ts";
@@ -88,7 +88,7 @@ function answer(input: AdviceInput, views: Views, rule: FeedbackRule, view: EndV
     const found = mountedAdjuster(input.mounted.parts, path);
     if (!found) continue;
     if (tried.some((earlier) => earlier.path === path)) {
-      why.push(`${sentenceCase(nameOfPath(path))} was changed for this already.`);
+      why.push(`${adjusterName(path)} was changed for this already.`);
       continue;
     }
     const attempt = attemptMove(input, move, found, moveView(views, move, end));
@@ -110,7 +110,7 @@ interface Attempt {
 
 /** The move as it can be made, or the sentence that says why it cannot. */
 function attemptMove(input: AdviceInput, move: Move, found: MountedAdjuster, view: EndView): Attempt | string {
-  const name = sentenceCase(nameOfPath(found.path));
+  const name = adjusterName(found.path);
   const typed = input.onTheBike[found.path];
   if (!typed) return `${name}: what is on the bike is not known, or in dispute.`;
   const size = sizeMove(found, move.direction, move.size, view.context);
@@ -192,8 +192,4 @@ function pathOf(move: Move, end: End): AdjusterPath {
 function shifted(values: SetupValues, path: AdjusterPath, change: number): SetupValues {
   const value = values[path];
   return value ? { ...values, [path]: { ...value, value: value.value + change } } : values;
-}
-
-function sentenceCase(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

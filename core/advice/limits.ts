@@ -9,7 +9,7 @@ import { type AdjusterPath, adjusterPath, dimensionOfKind } from "#core/team/adj
 import type { SetupValues } from "#core/team/baseline.ts";
 import { describeQuantity } from "#core/team/quantity-schema.ts";
 import { type MountedAdjuster, mountedAdjuster, type RiderBike } from "#core/team/roster.ts";
-import { nameOfPath } from "./adjuster-names.ts";
+import { adjusterName } from "./adjuster-names.ts";
 
 /**
  * How far the secondary chamber must stay above the main one: below that its floating piston may leave its seat and the
@@ -54,7 +54,7 @@ export type LimitProblem =
 
 /** One sentence: what, where, and what is allowed. */
 export function describeLimitProblem(problem: LimitProblem): string {
-  const name = capitalised(nameOfPath(problem.path));
+  const name = adjusterName(problem.path);
   switch (problem.type) {
     case "no such adjuster":
       return `${name}: the bike ${problem.bike} has no such adjuster.`;
@@ -142,8 +142,4 @@ function checkChambers(found: MountedAdjuster, value: TypedQuantity, others: Set
   if (!main || !secondary) return undefined;
   if (toSi(secondary) - toSi(main) >= toSi(CHAMBER_MARGIN) - 1e-6) return undefined;
   return { type: "chambers too close", path: found.path, main, secondary };
-}
-
-function capitalised(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
