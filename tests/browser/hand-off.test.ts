@@ -5,31 +5,24 @@
 import { rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { launchChromium } from "./chromium.ts";
-import { enter, openPerson, type Person } from "./person.ts";
-import { type PitLaptop, startPitLaptop } from "./pit-laptop.ts";
+import { enter, type Person } from "./person.ts";
+import { openPits, type Pits, screens } from "./pits.ts";
 
 const FILE = join(tmpdir(), `pitslate-test-${process.pid}.pitslate`);
 
-let laptop: PitLaptop;
-let browser: Browser;
+let pits: Pits;
 let mechanic: Person;
 let rider: Person;
 
 beforeAll(async () => {
-  laptop = await startPitLaptop();
-  browser = await launchChromium();
-  const place = { browser, port: laptop.port };
-  mechanic = await openPerson("Kim Larch", { ...place, width: 1440, height: 900 });
-  rider = await openPerson("Rowan Alder", { ...place, width: 360, height: 740, hasTouch: true });
+  pits = await openPits();
+  mechanic = await pits.open("Kim Larch", screens.laptop);
+  rider = await pits.open("Rowan Alder", screens.phone);
 });
 
 afterAll(async () => {
-  await Promise.all([mechanic, rider].map((person) => person?.close()));
-  await browser?.close();
-  await laptop?.close();
+  await pits?.close();
   rmSync(FILE, { force: true });
 });
 

@@ -3,33 +3,24 @@
  * pit laptop, and a rider on another device finds it, logs a run in it and sees
  * it change.
  */
-import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { launchChromium } from "./chromium.ts";
-import { enter, openPerson, type Person } from "./person.ts";
-import { type PitLaptop, startPitLaptop } from "./pit-laptop.ts";
+import { enter, type Person } from "./person.ts";
+import { openPits, type Pits, screens } from "./pits.ts";
 
 const YEAR = new Date().getFullYear() + 1;
 const ID = `heron-bay-cup-${YEAR}`;
 
-let laptop: PitLaptop;
-let browser: Browser;
+let pits: Pits;
 let mechanic: Person;
 let rider: Person;
 
 beforeAll(async () => {
-  laptop = await startPitLaptop();
-  browser = await launchChromium();
-  const place = { browser, port: laptop.port };
-  mechanic = await openPerson("Kim Larch", { ...place, width: 1440, height: 900 });
-  rider = await openPerson("Rowan Alder", { ...place, width: 360, height: 740, hasTouch: true });
+  pits = await openPits();
+  mechanic = await pits.open("Kim Larch", screens.laptop);
+  rider = await pits.open("Rowan Alder", screens.phone);
 });
 
-afterAll(async () => {
-  await Promise.all([mechanic, rider].map((person) => person?.close()));
-  await browser?.close();
-  await laptop?.close();
-});
+afterAll(() => pits?.close());
 
 const field = (person: Person, label: string) => person.page.getByLabel(label, { exact: true });
 const weekendOf = ({ page }: Person) => page.getByRole("combobox", { name: "Weekend" });

@@ -3,32 +3,23 @@
  * pit laptop, a rider on a phone, the manager on a tablet, each with a network
  * of his own that is cut in the middle.
  */
-import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { launchChromium } from "./chromium.ts";
-import { enter, openPerson, type Person } from "./person.ts";
-import { type PitLaptop, startPitLaptop } from "./pit-laptop.ts";
+import { enter, type Person } from "./person.ts";
+import { openPits, type Pits, screens } from "./pits.ts";
 
-let laptop: PitLaptop;
-let browser: Browser;
+let pits: Pits;
 let mechanic: Person;
 let rider: Person;
 let manager: Person;
 
 beforeAll(async () => {
-  laptop = await startPitLaptop();
-  browser = await launchChromium();
-  const place = { browser, port: laptop.port };
-  mechanic = await openPerson("Kim Larch", { ...place, width: 1440, height: 900 });
-  rider = await openPerson("Rowan Alder", { ...place, width: 360, height: 740, hasTouch: true });
-  manager = await openPerson("Lou Heather", { ...place, width: 820, height: 1180 });
+  pits = await openPits();
+  mechanic = await pits.open("Kim Larch", screens.laptop);
+  rider = await pits.open("Rowan Alder", screens.phone);
+  manager = await pits.open("Lou Heather", screens.tablet);
 });
 
-afterAll(async () => {
-  await Promise.all([mechanic, rider, manager].map((person) => person?.close()));
-  await browser?.close();
-  await laptop?.close();
-});
+afterAll(() => pits?.close());
 
 const button = (person: Person, name: string | RegExp) => person.page.getByRole("button", { name }).first();
 const section = (person: Person, heading: string | RegExp) =>

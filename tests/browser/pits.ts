@@ -1,0 +1,38 @@
+/** The pits of a test: a pit laptop with the demo team, one browser, and people who open their devices in it. */
+import { launchChromium } from "./chromium.ts";
+import { openPerson, type Person, type PersonOptions } from "./person.ts";
+import { startPitLaptop } from "./pit-laptop.ts";
+
+/** The screens of the people in these tests. */
+export const screens = {
+  laptop: { width: 1440, height: 900 },
+  tablet: { width: 820, height: 1180 },
+  phone: { width: 360, height: 740, hasTouch: true },
+} as const;
+
+export interface Pits {
+  open(name: string, screen: Omit<PersonOptions, "browser" | "port">): Promise<Person>;
+  /** Closes the devices, the browser and the laptop. */
+  close(): Promise<void>;
+}
+
+export async function openPits(): Promise<Pits> {
+  const laptop = await startPitLaptop();
+  const browser = await launchChromium().catch(async (error: unknown) => {
+    await laptop.close();
+    throw error;
+  });
+  const people: Person[] = [];
+  return {
+    open: async (name, screen) => {
+      const person = await openPerson(name, { browser, port: laptop.port, ...screen });
+      people.push(person);
+      return person;
+    },
+    close: async () => {
+      await Promise.all(people.map((person) => person.close()));
+      await browser.close();
+      await laptop.close();
+    },
+  };
+}
