@@ -1,6 +1,10 @@
 import * as Y from "yjs";
+import { type ContentDigest, createContentDigest } from "#core/ledger/content-digest.ts";
 import { encodeDurableAcknowledgement } from "#core/protocol/durable-acknowledgement.ts";
 import { maximumCatchUpBytes, maximumUpdateBytes } from "#core/protocol/limits.ts";
+import type { Receipt } from "#core/protocol/receipt.ts";
+import { encodeReceipts } from "#core/protocol/receipt.ts";
+import { createReceiptBook } from "#core/protocol/receipt-book.ts";
 import { applyTo, documentFrom, placeablePart } from "./document-change.ts";
 import { type Guard, type GuardProblem, gapProblem } from "./guard.ts";
 import type { Peer } from "./peer.ts";
@@ -37,6 +41,12 @@ export type Room = {
   ask(peer: Peer): void;
   /** Answers a sync step 1. @throws when the state vector cannot be read. */
   answer(peer: Peer, stateVector: Uint8Array): void;
+  /**
+   * Takes what devices say that they hold and passes on what is new. Who sent an older one is told the newer.
+   * @returns those that are new, for the log to keep.
+   */
+  receiveReceipts(from: Peer, receipts: readonly Receipt[]): readonly Receipt[];
+  sendReceipts(peer: Peer): void;
   /** Takes a presence payload and echoes it to every peer. @returns false when it cannot be read. */
   receivePresence(from: Peer, payload: Uint8Array): boolean;
   sendPresence(peer: Peer): void;
@@ -45,16 +55,25 @@ export type Room = {
   readonly isAbandoned: boolean;
 };
 
-/**
- * @param load gives the updates that the log holds, also to begin again when an update fails half-way.
- * @throws when the log cannot be read.
- */
-export function createRoom(name: string, load: () => readonly Uint8Array[], guard: Guard): Room {
+export type RoomNeeds = {
+  readonly name: string;
+  /** Gives the updates that the log holds, also to begin again when an update fails half-way. */
+  readonly load: () => readonly Uint8Array[];
+  /** What the log holds of the devices' receipts. */
+  readonly receipts: readonly Receipt[];
+  readonly guard: Guard;
+};
+
+/** @throws when the log cannot be read. */
+export function createRoom({ name, load, receipts, guard }: RoomNeeds): Room {
   const peers = new Set<Peer>();
+  const book = createReceiptBook();
+  book.take(receipts);
   const presence: Presence = createPresence();
   let staged: { from: Peer; news: Uint8Array }[] = [];
   let senders = new Set<Peer>();
   let document = documentFrom(load());
+  let digest: ContentDigest = createContentDigest(document);
   let isAbandoned = false;
 
   function broadcast(message: Uint8Array): void {
@@ -78,6 +97,7 @@ export function createRoom(name: string, load: () => readonly Uint8Array[], guar
     if (applied.isSpoilt) {
       document.destroy();
       document = documentFrom([...load(), ...staged.map(({ news }) => news)]);
+      digest = createContentDigest(document);
       return { outcome: "refused", problem: failedHalfWay };
     }
     senders.add(from);
@@ -85,8 +105,15 @@ export function createRoom(name: string, load: () => readonly Uint8Array[], guar
     return { outcome: "taken", news: applied.news, rest: undefined };
   }
 
+  function acknowledge(): Uint8Array {
+    const held = Y.encodeStateVector(document);
+    const content = digest.at(Y.decodeStateVector(held));
+    if (content === undefined) throw new Error(`The document ${name} does not hold what it holds.`);
+    return encodeDurableAcknowledgement(held, content);
+  }
+
   function publish(): void {
-    const acknowledgement = encodeDurableAcknowledgement(Y.encodeStateVector(document));
+    const acknowledgement = acknowledge();
     const parcels = staged.map(({ from, news }) => ({ from, message: syncUpdate(news) }));
     for (const peer of peers) {
       for (const { from, message } of parcels) if (from !== peer) peer.send(message);
@@ -114,7 +141,19 @@ export function createRoom(name: string, load: () => readonly Uint8Array[], guar
     },
     answer(peer, stateVector) {
       peer.send(syncStep2(Y.encodeStateAsUpdate(document, stateVector)));
-      peer.send(encodeDurableAcknowledgement(Y.encodeStateVector(document)));
+      peer.send(acknowledge());
+    },
+    receiveReceipts(from, offered) {
+      const { taken, newerKnown } = book.take(offered);
+      if (newerKnown.length > 0) from.send(encodeReceipts(newerKnown));
+      if (taken.length === 0) return [];
+      const message = encodeReceipts(taken);
+      for (const peer of peers) if (peer !== from) peer.send(message);
+      return taken;
+    },
+    sendReceipts(peer) {
+      const known = book.all();
+      if (known.length > 0) peer.send(encodeReceipts(known));
     },
     receivePresence(from, payload) {
       const changed = presence.receive(from, payload);

@@ -5,6 +5,7 @@ import type { Guard } from "./guard.ts";
 import { type Logger, reasonOf } from "./logging.ts";
 import type { Peer } from "./peer.ts";
 import { createQuarantine } from "./quarantine.ts";
+import { createReceiptKeeper } from "./receipt-keeper.ts";
 import { createRoom, type Room } from "./room.ts";
 import { openSession, type Session } from "./session.ts";
 import type { UpdateStore } from "./store/update-store.ts";
@@ -40,6 +41,7 @@ export function createRooms(needs: RoomsNeeds): Rooms {
   const roomsByDocument = new Map<string, Room>();
   const roomsByPeer = new Map<Peer, Room>();
   const quarantine = createQuarantine(store, logger);
+  const receiptKeeper = createReceiptKeeper({ store, logger, schedule });
   const queue = createCommitQueue({ store, logger, schedule, abandon, afterFlush: closeWhenEmpty });
 
   /** The device is told and cut off, so that it comes back and sends again into a document read from the log. */
@@ -63,7 +65,12 @@ export function createRooms(needs: RoomsNeeds): Rooms {
   function roomOf(document: string): Room {
     const open = roomsByDocument.get(document);
     if (open !== undefined) return open;
-    const room = createRoom(document, () => store.load(document), guard);
+    const room = createRoom({
+      name: document,
+      load: () => store.load(document),
+      receipts: receiptKeeper.load(document),
+      guard,
+    });
     roomsByDocument.set(document, room);
     return room;
   }
@@ -79,7 +86,7 @@ export function createRooms(needs: RoomsNeeds): Rooms {
         const room = roomOf(document);
         room.enter(peer);
         roomsByPeer.set(peer, room);
-        return openSession({ room, peer, queue, quarantine, logger });
+        return openSession({ room, peer, queue, quarantine, receiptKeeper, logger });
       } catch (error) {
         logger.error("document could not be opened", { document, reason: reasonOf(error) });
         peer.close(closeCode.notStored, "The server cannot read this document from its disk.");
@@ -93,7 +100,10 @@ export function createRooms(needs: RoomsNeeds): Rooms {
       room.leave(peer);
       closeWhenEmpty(room);
     },
-    flush: queue.flush,
+    flush: () => {
+      queue.flush();
+      receiptKeeper.flush();
+    },
     get status() {
       return {
         documents: roomsByDocument.size,

@@ -2,6 +2,7 @@ import * as decoding from "lib0/decoding";
 import { closeCode } from "#core/protocol/close-code.ts";
 import { maximumPresenceBytes } from "#core/protocol/limits.ts";
 import { messageType, syncMessageType } from "#core/protocol/message-type.ts";
+import { readReceipts } from "#core/protocol/receipt.ts";
 import { encodeRefusal } from "#core/protocol/refusal.ts";
 import { decodeStateVector } from "#core/protocol/state-vector.ts";
 import type { CommitQueue } from "./commit-queue.ts";
@@ -9,6 +10,7 @@ import type { GuardProblem } from "./guard.ts";
 import { type Logger, reasonOf } from "./logging.ts";
 import type { Peer } from "./peer.ts";
 import type { Quarantine } from "./quarantine.ts";
+import type { ReceiptKeeper } from "./receipt-keeper.ts";
 import type { Offer, Room, Staged } from "./room.ts";
 
 /** One socket in one room. */
@@ -22,15 +24,17 @@ export type SessionNeeds = {
   readonly peer: Peer;
   readonly queue: CommitQueue;
   readonly quarantine: Quarantine;
+  readonly receiptKeeper: ReceiptKeeper;
   readonly logger: Logger;
 };
 
 /** Greets the peer: asks for what the room lacks and tells who is here. */
-export function openSession({ room, peer, queue, quarantine, logger }: SessionNeeds): Session {
+export function openSession({ room, peer, queue, quarantine, receiptKeeper, logger }: SessionNeeds): Session {
   // Whether an answer to a sync step 1 is still to come; asking twice for one hole would send everything twice.
   let isAsked = true;
   room.ask(peer);
   room.sendPresence(peer);
+  room.sendReceipts(peer);
 
   function refuse(update: Uint8Array, problem: GuardProblem): void {
     quarantine.keep(room.name, update, problem);
@@ -80,10 +84,17 @@ export function openSession({ room, peer, queue, quarantine, logger }: SessionNe
     }
   }
 
+  function receiveReceipts(decoder: decoding.Decoder): void {
+    const receipts = readReceipts(decoder);
+    if (receipts === undefined) throw new Error("The receipts cannot be read or are too many.");
+    receiptKeeper.keep(room.name, room.receiveReceipts(peer, receipts));
+  }
+
   function dispatch(message: Uint8Array): void {
     const decoder = decoding.createDecoder(message);
     const type = decoding.readVarUint(decoder);
     if (type === messageType.sync) receiveSync(decoder);
+    else if (type === messageType.receipts) receiveReceipts(decoder);
     else if (type === messageType.awareness) receivePresence(decoder);
     else if (type === messageType.queryAwareness) room.sendPresence(peer);
     else logger.debug("message of another type ignored", { document: room.name, type });

@@ -11,6 +11,7 @@ import type { Member } from "#core/team/people.ts";
 import { memberKind } from "#core/team/record-kinds.ts";
 import { browserTimers, wakeOnReturn } from "./browser-time.ts";
 import { webSockets } from "./connection/socket.ts";
+import type { Holding } from "./document-replica.ts";
 import type { Bundle } from "./hand-off/bundle.ts";
 import type { DescribedBundle, MergedBundle } from "./hand-off/hand-off.ts";
 import type { MadeBundle } from "./hand-off/make-bundle.ts";
@@ -36,6 +37,8 @@ export interface Device {
   /** Takes a subject back, with the reason (1 to 500 characters); its records stay readable. */
   withdraw(kind: RecordKind, key: string, reason: string, options?: WriteOptions): WriteResult;
   resolve: Writer["resolve"];
+  /** Who is proven to hold a record on its disk. */
+  holdingOf(recordId: string): Holding;
   /** All documents that this device shows, as one file. */
   exportBundle(): Promise<MadeBundle>;
   /** What a file would bring; changes nothing. */
@@ -71,6 +74,7 @@ export function createDevice(): Device {
     for (const stop of stops) stop();
     team.close();
   });
+  team.setHolder(memberId());
   const ledger = (): Ledger => {
     revision();
     return team.ledger;
@@ -107,11 +111,16 @@ export function createDevice(): Device {
     identify: (id) => {
       storeMember(storage, id);
       setMemberId(id);
+      team.setHolder(id);
     },
     write: (entries, options) => writer().setMany(entries, options),
     revert: (recordId) => writer().revert(recordId),
     withdraw: (kind, key, reason, options) => writer().voidSubject(kind, key, reason, options),
     resolve: (kind, key, value, options) => writer().resolve(kind, key, value, options),
+    holdingOf: (recordId) => {
+      facts();
+      return team.holdingOf(recordId);
+    },
     exportBundle: () => team.exportBundle(member()?.name),
     describeBundle: team.describeBundle,
     importBundle: team.importBundle,

@@ -4,13 +4,16 @@
  * the network, and nothing is written before it has loaded.
  */
 import * as Y from "yjs";
+import { createContentDigest, reaches } from "#core/ledger/content-digest.ts";
 import { connectDocument } from "#core/ledger/document.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import type { LedgerRecord } from "#core/ledger/record.ts";
 import { inspectUpdate, type UpdateInspection } from "#core/ledger/update-guard.ts";
-import { connectToServer, type DocumentConnection, localClocks } from "./connection/connect-document.ts";
+import { connectToServer, type DocumentConnection } from "./connection/connect-document.ts";
 import { shareWithTabs } from "./connection/share-with-tabs.ts";
 import type { OpenSocket } from "./connection/socket.ts";
+import { localClocks } from "./local-clocks.ts";
+import { createDocumentReceipts, type Holder } from "./receipts/document-receipts.ts";
 import type { DeviceStorage, Timers } from "./storage/device-storage.ts";
 import { keepDocument } from "./storage/keep-document.ts";
 import { type DocumentFacts, waitingRecords } from "./sync-status.ts";
@@ -29,9 +32,20 @@ export interface DocumentReplica {
   merge(update: Uint8Array): void;
   /** The whole document as one update. */
   state(): Uint8Array;
+  /** Who is proven to hold a record of this document on its disk. */
+  holdingOf(recordId: string): Holding;
+  /** Somebody else has the device now. */
+  holderChanged(): void;
   /** Tries to reach the server at once. */
   wake(): void;
   close(): void;
+}
+
+/** Where a record is proven to be on a disk. */
+export interface Holding {
+  readonly server: boolean;
+  /** Devices, this one among them. */
+  readonly devices: readonly Holder[];
 }
 
 /** What a device is made of; a simulation passes its own. */
@@ -49,6 +63,9 @@ export interface DeviceSurroundings {
 
 export interface ReplicaContext extends DeviceSurroundings {
   readonly ledger: Ledger;
+  readonly deviceId: string;
+  /** Id of the member who holds this device. */
+  readonly holder: () => string | undefined;
   /** Called whenever {@link DocumentReplica.facts} may have changed. */
   readonly onFacts: () => void;
 }
@@ -58,17 +75,47 @@ export function openReplica(name: string, context: ReplicaContext): DocumentRepl
   const { storage, openSocket, timers, random, tabsName, ledger, onFacts } = context;
   const ydoc = new Y.Doc();
   if (context.clientId) ydoc.clientID = context.clientId();
+  const clientId = context.clientId ?? (() => new Y.Doc().clientID);
   const document = connectDocument(ydoc, name, ledger);
+  const digest = createContentDigest(ydoc);
   let connection: DocumentConnection | undefined;
   const kept = keepDocument({
     name,
     ydoc,
     storage,
     timers,
-    onChange: onFacts,
-    onLoaded: () => {
-      connection = connectToServer({ name, ydoc, openSocket, timers, random, onChange: onFacts });
+    onChange: () => {
+      onFacts();
+      receipts.consider();
     },
+    onLoaded: () => {
+      connection = connectToServer({
+        name,
+        ydoc,
+        digest,
+        clientId,
+        openSocket,
+        timers,
+        random,
+        onChange: () => {
+          onFacts();
+          receipts.consider();
+        },
+        onReceipts: (heard) => receipts.hear(heard),
+      });
+    },
+  });
+  const receipts = createDocumentReceipts({
+    name,
+    digest,
+    storage,
+    timers,
+    deviceId: context.deviceId,
+    holder: context.holder,
+    saved: kept.saved,
+    canSay: () => connection?.facts().held !== undefined,
+    say: (receipt) => connection?.sendReceipt(receipt),
+    onChange: onFacts,
   });
   const unshare = tabsName === undefined ? () => {} : shareWithTabs(`${tabsName}/${name}`, ydoc);
   ydoc.on("update", onFacts);
@@ -102,8 +149,18 @@ export function openReplica(name: string, context: ReplicaContext): DocumentRepl
       Y.applyUpdate(ydoc, update);
     },
     state: () => stateWithoutGaps(ydoc),
+    holdingOf: (recordId) => {
+      const facts = connection?.facts();
+      const held = facts?.held ?? facts?.lastHeld;
+      return {
+        server: held !== undefined && reaches(held, digest.positionsOf(recordId)),
+        devices: receipts.holdersOf(recordId),
+      };
+    },
+    holderChanged: receipts.consider,
     wake: () => connection?.wake(),
     close: () => {
+      receipts.close();
       document.close();
       connection?.close();
       kept.close();

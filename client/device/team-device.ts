@@ -9,7 +9,7 @@ import { createWriter, type Writer } from "#core/ledger/write.ts";
 import { allKinds } from "#core/planning/all-kinds.ts";
 import { riderKind } from "#core/team/record-kinds.ts";
 import { documentForRecord } from "#core/weekend/documents.ts";
-import { type DeviceSurroundings, type DocumentReplica, openReplica } from "./document-replica.ts";
+import { type DeviceSurroundings, type DocumentReplica, type Holding, openReplica } from "./document-replica.ts";
 import { createHandOff, type HandOff } from "./hand-off/hand-off.ts";
 import { openSeasons, writingSeason } from "./open-seasons.ts";
 import { type SyncStatus, syncStatus } from "./sync-status.ts";
@@ -23,6 +23,10 @@ export interface TeamDevice extends HandOff {
   refusals(): readonly string[];
   /** Writes as `memberId`. Use it once {@link TeamDevice.isLoaded}. */
   writerFor(memberId: string): Writer;
+  /** Who is proven to hold a record on its disk; nobody for one that is not here. */
+  holdingOf(recordId: string): Holding;
+  /** Says who holds the device; undefined while nobody has said. */
+  setHolder(memberId: string | undefined): void;
   /** Opens the seasons' documents of these riders; "all" for everybody in the team, also those who join later. */
   showRiders(riders: "all" | readonly string[]): void;
   /** Tries to reach the server at once: the network is back, or the page is. */
@@ -44,6 +48,7 @@ export function openTeamDevice(context: TeamDeviceContext): TeamDevice {
   const ledger = createLedger(createKindRegistry([...allKinds]));
   const replicas = new Map<string, DocumentReplica>();
   const listeners = new Set<() => void>();
+  let holder: string | undefined;
   let shown: "all" | readonly string[] = [];
   let offlineSince = now();
   let wasConnected = false;
@@ -57,7 +62,7 @@ export function openTeamDevice(context: TeamDeviceContext): TeamDevice {
   const open = (name: string): DocumentReplica => {
     const known = replicas.get(name);
     if (known) return known;
-    const replica = openReplica(name, { ...context, ledger, onFacts: factsChanged });
+    const replica = openReplica(name, { ...context, ledger, holder: () => holder, onFacts: factsChanged });
     replicas.set(name, replica);
     return replica;
   };
@@ -123,6 +128,14 @@ export function openTeamDevice(context: TeamDeviceContext): TeamDevice {
           return name;
         },
       }),
+    holdingOf: (recordId) => {
+      const replica = replicas.get(ledger.documentOf(recordId) ?? "");
+      return replica?.holdingOf(recordId) ?? { server: false, devices: [] };
+    },
+    setHolder: (memberId) => {
+      holder = memberId;
+      for (const replica of replicas.values()) replica.holderChanged();
+    },
     showRiders: (riders) => {
       shown = riders;
       openShown();

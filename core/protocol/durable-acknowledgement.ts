@@ -3,14 +3,25 @@ import * as encoding from "lib0/encoding";
 import { messageType } from "./message-type.ts";
 import { decodeStateVector, type StateVector } from "./state-vector.ts";
 
-/** What the server's log holds of this socket's document, flushed to the disk. */
-export type DurableAcknowledgement = { readonly stateVector: StateVector };
+/** Bytes of a digest of content. */
+export const digestBytes = 32;
 
-/** @param stateVector in the Yjs version 1 encoding, as `Y.encodeStateVector` gives it. */
-export function encodeDurableAcknowledgement(stateVector: Uint8Array): Uint8Array {
+/** What the server's log holds of this socket's document, flushed to the disk. */
+export type DurableAcknowledgement = {
+  readonly stateVector: StateVector;
+  /** Of the content below that state vector (content-digest.ts), 32 bytes; absent from servers before version 3. */
+  readonly digest: Uint8Array | undefined;
+};
+
+/**
+ * @param stateVector in the Yjs version 1 encoding, as `Y.encodeStateVector` gives it.
+ * @param digest 32 bytes
+ */
+export function encodeDurableAcknowledgement(stateVector: Uint8Array, digest: Uint8Array): Uint8Array {
   const encoder = encoding.createEncoder();
   encoding.writeVarUint(encoder, messageType.durableAcknowledgement);
   encoding.writeVarUint8Array(encoder, stateVector);
+  encoding.writeVarUint8Array(encoder, digest);
   return encoding.toUint8Array(encoder);
 }
 
@@ -21,7 +32,10 @@ export function encodeDurableAcknowledgement(stateVector: Uint8Array): Uint8Arra
 export function readDurableAcknowledgement(decoder: decoding.Decoder): DurableAcknowledgement | undefined {
   try {
     const stateVector = decodeStateVector(decoding.readVarUint8Array(decoder));
-    return stateVector === undefined ? undefined : { stateVector };
+    if (stateVector === undefined) return undefined;
+    if (!decoding.hasContent(decoder)) return { stateVector, digest: undefined };
+    const digest = decoding.readVarUint8Array(decoder);
+    return digest.length === digestBytes ? { stateVector, digest } : undefined;
   } catch {
     return undefined;
   }

@@ -26,5 +26,11 @@ export const budgetBytesPerMessage = 64;
 /** Longest sentence of a refusal, in UTF-16 code units. */
 export const maximumRefusalSentence = 500;
 
+/** Most receipts in one message, and most devices whose receipts are kept for one document. */
+export const maximumReceipts = 256;
+
+/** Longest id of a device or member in a receipt, in UTF-16 code units. */
+export const maximumReceiptName = 64;
+
 /** Path below which the documents are reached: `/sync/<document name>`. */
 export const syncPath = "/sync/";

@@ -10,6 +10,7 @@ export const messageType = {
   queryAwareness: 3,
   durableAcknowledgement: 100,
   refusal: 101,
+  receipts: 102,
 } as const;
 
 /** The second number of a sync message. Source: y-protocols 1.0, sync.js. */

@@ -1,4 +1,5 @@
 import * as decoding from "lib0/decoding";
+import * as encoding from "lib0/encoding";
 
 /**
  * How much of a document somebody holds: for each writer (Yjs client id) the clock below which everything is there.
@@ -23,6 +24,17 @@ export function decodeStateVector(bytes: Uint8Array): StateVector | undefined {
     return undefined;
   }
   return decoding.hasContent(decoder) ? undefined : clocks;
+}
+
+/** Writes a state vector in the Yjs version 1 encoding. */
+export function encodeStateVector(clocks: StateVector): Uint8Array {
+  const encoder = encoding.createEncoder();
+  encoding.writeVarUint(encoder, clocks.size);
+  for (const [client, clock] of clocks) {
+    encoding.writeVarUint(encoder, client);
+    encoding.writeVarUint(encoder, clock);
+  }
+  return encoding.toUint8Array(encoder);
 }
 
 /** Whether `held` contains everything that `wanted` names. */

@@ -3,6 +3,7 @@ import type { LogEntry, QuarantinedUpdate, UpdateStore } from "./update-store.ts
 /** A log that lives as long as the process: for tests and for replays that need no disk. */
 export function createMemoryStore(): UpdateStore {
   const log: LogEntry[] = [];
+  const receipts = new Map<string, Map<string, Uint8Array>>();
   const refused: QuarantinedUpdate[] = [];
   let open = true;
   const assertOpen = (): void => {
@@ -20,6 +21,17 @@ export function createMemoryStore(): UpdateStore {
     documents() {
       assertOpen();
       return [...new Set(log.map((entry) => entry.document))].sort();
+    },
+    keepReceipts(entries) {
+      assertOpen();
+      for (const { document, device, receipt } of entries) {
+        const known = receipts.get(document) ?? new Map<string, Uint8Array>();
+        receipts.set(document, known.set(device, receipt.slice()));
+      }
+    },
+    receipts(document) {
+      assertOpen();
+      return [...(receipts.get(document)?.values() ?? [])].map((receipt) => receipt.slice());
     },
     quarantine(document, update, reason) {
       assertOpen();

@@ -15,6 +15,9 @@ const tables = `
     id INTEGER PRIMARY KEY, document TEXT NOT NULL, bytes BLOB NOT NULL, reason TEXT NOT NULL,
     refused_at TEXT NOT NULL DEFAULT CURRENT_TIMESTAMP
   );
+  CREATE TABLE IF NOT EXISTS receipt (
+    document TEXT NOT NULL, device TEXT NOT NULL, bytes BLOB NOT NULL, PRIMARY KEY (document, device)
+  ) WITHOUT ROWID;
   PRAGMA user_version = ${storeVersion};
 `;
 
@@ -61,6 +64,8 @@ function openDatabase(path: string): Database.Database {
 function storeOn(database: Database.Database, path: string, unlock: () => void): UpdateStore {
   const insertAccepted = database.prepare("INSERT INTO accepted (document, bytes) VALUES (?, ?)");
   const insertQuarantine = database.prepare("INSERT INTO quarantine (document, bytes, reason) VALUES (?, ?, ?)");
+  const upsertReceipt = database.prepare("INSERT OR REPLACE INTO receipt (document, device, bytes) VALUES (?, ?, ?)");
+  const selectReceipts = database.prepare("SELECT bytes FROM receipt WHERE document = ?");
   const selectDocument = database.prepare("SELECT bytes FROM accepted WHERE document = ? ORDER BY id");
   const selectNames = database.prepare("SELECT DISTINCT document FROM accepted ORDER BY document");
   const selectQuarantine = database.prepare("SELECT document, bytes, reason FROM quarantine ORDER BY id");
@@ -83,6 +88,16 @@ function storeOn(database: Database.Database, path: string, unlock: () => void):
     documents() {
       assertOpen();
       return selectNames.all().map((row) => textIn(row, "document"));
+    },
+    keepReceipts(receipts) {
+      assertOpen();
+      inTransaction(database, () => {
+        for (const { document, device, receipt } of receipts) upsertReceipt.run(document, device, receipt);
+      });
+    },
+    receipts(document) {
+      assertOpen();
+      return selectReceipts.all(document).map((row) => bytesIn(row));
     },
     quarantine(document, update, reason) {
       assertOpen();

@@ -49,6 +49,16 @@ describe.each(storages)("a device's storage %s", (_name, open) => {
     expect(await contentOf(again(), "rider/alder/2026")).toEqual(["c"]);
   });
 
+  test("keeps receipts beside the document, the last ones in place of the others", async () => {
+    const { storage, again } = open();
+    expect(await storage.loadReceipts("team")).toBeUndefined();
+    await storage.keepReceipts("team", new Uint8Array([1]));
+    await storage.keepReceipts("team", new Uint8Array([2, 3]));
+    expect(await again().loadReceipts("team")).toEqual(new Uint8Array([2, 3]));
+    expect(await again().loadReceipts("rider/alder/2026")).toBeUndefined();
+    expect(await contentOf(again(), "team")).toEqual([]);
+  });
+
   test("puts a log together into one update without losing what only the log has", async () => {
     const { storage } = open();
     const ours = entries("ours");

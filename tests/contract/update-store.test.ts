@@ -51,6 +51,22 @@ describe.each([
     expect(store.load("team")).toEqual([bytes(8, 7), bytes()]);
   });
 
+  it("keeps the last receipt of each device in each document", () => {
+    const store = open();
+    expect(store.receipts("team")).toEqual([]);
+    const receipt = (document: string, device: string, value: number) => ({ document, device, receipt: bytes(value) });
+    store.keepReceipts([
+      receipt("team", "phone", 1),
+      receipt("team", "laptop", 2),
+      receipt("rider/a/2031", "phone", 3),
+    ]);
+    store.keepReceipts([receipt("team", "phone", 4)]);
+    const numbers = store.receipts("team").map(([value]) => value);
+    expect(numbers.sort()).toEqual([2, 4]);
+    expect(store.receipts("rider/a/2031")).toEqual([bytes(3)]);
+    expect(store.documents()).toEqual([]);
+  });
+
   it("keeps refused updates with their reason, apart from the log", () => {
     const store = open();
     store.quarantine("team", bytes(6, 6, 6), "removes: entries can only be added");

@@ -3,8 +3,9 @@ import * as encoding from "lib0/encoding";
 import { onTestFinished } from "vitest";
 import WebSocket from "ws";
 import * as Y from "yjs";
-import { readDurableAcknowledgement } from "#core/protocol/durable-acknowledgement.ts";
+import { type DurableAcknowledgement, readDurableAcknowledgement } from "#core/protocol/durable-acknowledgement.ts";
 import { messageType, syncMessageType } from "#core/protocol/message-type.ts";
+import { type Receipt, readReceipts } from "#core/protocol/receipt.ts";
 import { type Refusal, readRefusal } from "#core/protocol/refusal.ts";
 import { syncStep1, syncStep2, syncUpdate } from "#server/sync-message.ts";
 import { season } from "./server-fixture.ts";
@@ -14,7 +15,8 @@ export type Heard =
   | { readonly kind: "step2"; readonly update: Uint8Array }
   | { readonly kind: "update"; readonly update: Uint8Array }
   | { readonly kind: "presence"; readonly payload: Uint8Array }
-  | { readonly kind: "acknowledgement"; readonly stateVector: ReadonlyMap<number, number> }
+  | ({ readonly kind: "acknowledgement" } & DurableAcknowledgement)
+  | { readonly kind: "receipts"; readonly receipts: readonly Receipt[] }
   | { readonly kind: "refusal"; readonly refusal: Refusal };
 
 type HeardKind = Heard["kind"];
@@ -156,6 +158,10 @@ function parse(data: Buffer): Heard {
   if (type === messageType.durableAcknowledgement) {
     const acknowledgement = readDurableAcknowledgement(decoder);
     if (acknowledgement !== undefined) return { kind: "acknowledgement", ...acknowledgement };
+  }
+  if (type === messageType.receipts) {
+    const receipts = readReceipts(decoder);
+    if (receipts !== undefined) return { kind: "receipts", receipts };
   }
   if (type === messageType.refusal) {
     const refusal = readRefusal(decoder);

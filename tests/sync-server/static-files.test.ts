@@ -135,7 +135,7 @@ it("tells its health as JSON", async () => {
   expect(headers).toMatchObject({ "content-type": "application/json; charset=utf-8", "cache-control": "no-store" });
   expect(JSON.parse(body)).toEqual({
     status: "ok",
-    protocolVersion: 2,
+    protocolVersion: 3,
     connections: 0,
     documents: 0,
     refusedUpdates: 0,

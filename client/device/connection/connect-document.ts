@@ -12,10 +12,14 @@ import * as encoding from "lib0/encoding";
 import * as syncProtocol from "y-protocols/sync";
 import * as Y from "yjs";
 import type { Timers } from "#client/device/storage/device-storage.ts";
+import type { ContentDigest } from "#core/ledger/content-digest.ts";
 import { readDurableAcknowledgement } from "#core/protocol/durable-acknowledgement.ts";
 import { maximumUpdateBytes } from "#core/protocol/limits.ts";
 import { messageType } from "#core/protocol/message-type.ts";
+import { encodeReceipts, type Receipt, readReceipts } from "#core/protocol/receipt.ts";
 import { readRefusal } from "#core/protocol/refusal.ts";
+import { createServerHolding } from "./server-holding.ts";
+import { createDifferenceSettler } from "./settle-difference.ts";
 import type { OpenSocket, Socket } from "./socket.ts";
 
 /** ms of silence after which the server is asked for a sign of life, and after which the socket is given up. */
@@ -27,11 +31,15 @@ const LONGEST_WAIT_MS = 3000;
 /** Close codes of the range that y-websocket takes for "do not come back". */
 const FINAL_CODES = { from: 4400, to: 4499 } as const;
 
+/** Shown when adding again what either side lacks has not made them equal. */
+const UNSETTLED =
+  "The server and this device hold different entries and cannot settle it. Save everything to a file on this device, so that nothing is lost.";
+
 export interface ConnectionFacts {
   readonly connected: boolean;
-  /** What the server's log holds, as it said on this socket; absent until it has. */
+  /** What the server's log is proven to hold, as it said on this socket; absent until it has. */
   readonly held: ReadonlyMap<number, number> | undefined;
-  /** The same from the last socket that told it: a server does not lose what it has on its disk. */
+  /** The same from the last socket that proved it. */
   readonly lastHeld: ReadonlyMap<number, number> | undefined;
   /** The server's latest refusal, as a sentence. */
   readonly refusal: string | undefined;
@@ -41,6 +49,8 @@ export interface ConnectionFacts {
 
 export interface DocumentConnection {
   facts(): ConnectionFacts;
+  /** Says what this device holds; goes nowhere while there is no connection. */
+  sendReceipt(receipt: Receipt): void;
   /** Tries at once: the network is back, or the page is. */
   wake(): void;
   close(): void;
@@ -49,22 +59,28 @@ export interface DocumentConnection {
 export interface ConnectionContext {
   readonly name: string;
   readonly ydoc: Y.Doc;
+  /** Of `ydoc`. */
+  readonly digest: ContentDigest;
+  /** A client number that nobody else uses. */
+  readonly clientId: () => number;
   readonly openSocket: OpenSocket;
   readonly timers: Timers;
   /** From 0 to below 1. */
   readonly random: () => number;
   readonly onChange: () => void;
+  /** What devices say that they hold. */
+  readonly onReceipts: (receipts: readonly Receipt[]) => void;
 }
 
 /** Connects `ydoc`, whose local copy has been read, and keeps it connected until it is closed. */
 export function connectToServer(context: ConnectionContext): DocumentConnection {
-  const { name, ydoc, openSocket, timers, random, onChange } = context;
+  const { name, ydoc, openSocket, timers, random, onChange, onReceipts } = context;
+  const holding = createServerHolding(context.digest);
+  const difference = createDifferenceSettler(ydoc, context.clientId);
   let socket: Socket | undefined;
   let connected = false;
   let closed = false;
   let failures = 0;
-  let held: ReadonlyMap<number, number> | undefined;
-  let lastHeld: ReadonlyMap<number, number> | undefined;
   let refusal: string | undefined;
   let sentAway: number | undefined;
   let lastHeard = 0;
@@ -100,7 +116,8 @@ export function connectToServer(context: ConnectionContext): DocumentConnection 
     callOffWatch?.();
     socket = undefined;
     connected = false;
-    held = undefined;
+    holding.socketEnded();
+    difference.socketEnded();
     failures += 1;
     if (code >= FINAL_CODES.from && code <= FINAL_CODES.to) sentAway = code;
     else if (!closed) {
@@ -141,6 +158,7 @@ export function connectToServer(context: ConnectionContext): DocumentConnection 
     const type = decoding.readVarUint(decoder);
     if (type === messageType.sync) receiveSync(decoder);
     else if (type === messageType.durableAcknowledgement) receiveAcknowledgement(decoder);
+    else if (type === messageType.receipts) onReceipts(readReceipts(decoder) ?? []);
     else if (type === messageType.refusal) {
       refusal = readRefusal(decoder)?.sentence ?? refusal;
       onChange();
@@ -150,9 +168,12 @@ export function connectToServer(context: ConnectionContext): DocumentConnection 
   const receiveAcknowledgement = (decoder: decoding.Decoder): void => {
     const acknowledgement = readDurableAcknowledgement(decoder);
     if (!acknowledgement) return;
-    held = acknowledgement.stateVector;
-    lastHeld = held;
     failures = 0;
+    if (holding.acknowledge(acknowledgement) === "differs") {
+      const next = difference.differs(acknowledgement);
+      if (next === "ask for everything") send((encoder) => syncProtocol.writeSyncStep1(encoder, new Y.Doc()));
+      else if (next === "tell") refusal = UNSETTLED;
+    }
     onChange();
   };
 
@@ -164,6 +185,7 @@ export function connectToServer(context: ConnectionContext): DocumentConnection 
     const update = decoding.readVarUint8Array(decoder);
     // Decoded before it is applied: an update that fails half way would leave half of itself in the document.
     Y.decodeUpdate(update);
+    difference.receive(update);
     Y.applyUpdate(ydoc, update, own);
     // One missing update holds back all later ones: ask at once for what is missing.
     if (ydoc.store.pendingStructs !== null) ask();
@@ -184,7 +206,10 @@ export function connectToServer(context: ConnectionContext): DocumentConnection 
   ydoc.on("update", tell);
   open();
   return {
-    facts: () => ({ connected, held, lastHeld, refusal, sentAway }),
+    facts: () => ({ connected, held: holding.held(), lastHeld: holding.lastHeld(), refusal, sentAway }),
+    sendReceipt: (receipt) => {
+      if (connected) socket?.send(encodeReceipts([receipt]));
+    },
     wake: () => {
       if (sentAway !== undefined) return;
       failures = 0;
@@ -201,11 +226,4 @@ export function connectToServer(context: ConnectionContext): DocumentConnection 
       connected = false;
     },
   };
-}
-
-/** What a document holds here, as clocks by writer. */
-export function localClocks(ydoc: Y.Doc): ReadonlyMap<number, number> {
-  const clocks = new Map<number, number>();
-  for (const client of ydoc.store.clients.keys()) clocks.set(client, Y.getState(ydoc.store, client));
-  return clocks;
 }

@@ -13,6 +13,10 @@ export interface DeviceStorage {
    * another tab may have kept what this one has not seen.
    */
   compact(document: string, state: Uint8Array): Promise<void>;
+  /** What other devices said that they hold of a document; undefined when nothing is kept. */
+  loadReceipts(document: string): Promise<Uint8Array | undefined>;
+  /** Keeps that, in place of what was kept before. */
+  keepReceipts(document: string, receipts: Uint8Array): Promise<void>;
 }
 
 /** Timers, passed in so that a simulation has its own time. */

@@ -15,6 +15,9 @@ interface Layout extends DBSchema {
   custom: { key: string; value: unknown };
 }
 
+/** Key in the store "custom". */
+const RECEIPTS = "receipts";
+
 /** @param prefix begins the names of the databases */
 export function createIndexedDbStorage(prefix: string): DeviceStorage {
   const databases = new Map<string, Promise<IDBPDatabase<Layout>>>();
@@ -70,6 +73,15 @@ export function createIndexedDbStorage(prefix: string): DeviceStorage {
         const kept = await transaction.store.getAll();
         const joined = Y.mergeUpdates([...kept, state]);
         await Promise.all([transaction.store.clear(), transaction.store.add(joined), transaction.done]);
+      }),
+    loadReceipts: (document) =>
+      within(document, async (database) => {
+        const kept = await database.get("custom", RECEIPTS);
+        return kept instanceof Uint8Array ? kept : undefined;
+      }),
+    keepReceipts: (document, receipts) =>
+      within(document, async (database) => {
+        await database.put("custom", receipts, RECEIPTS);
       }),
   };
 }

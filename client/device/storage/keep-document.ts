@@ -4,6 +4,7 @@
  * with the whole state, until it is done.
  */
 import * as Y from "yjs";
+import { localClocks } from "#client/device/local-clocks.ts";
 import type { DeviceStorage, Timers } from "./device-storage.ts";
 
 /** Updates after which the log of a document is put together into one. */
@@ -23,6 +24,8 @@ export interface KeptDocument {
   isLoaded(): boolean;
   /** Updates that are not proven to be on the device's disk. */
   unsaved(): number;
+  /** Clocks by writer below which everything is proven to be on the device's disk. */
+  saved(): ReadonlyMap<number, number>;
   /** The last attempt to read or write failed; it is being tried again. */
   isFailing(): boolean;
   close(): void;
@@ -46,6 +49,7 @@ export function keepDocument({ name, ydoc, storage, timers, onChange, onLoaded }
   let closed = false;
   let failures = 0;
   let length = 0;
+  let saved: ReadonlyMap<number, number> = new Map();
   let waiting: Uint8Array[] = [];
   let writing = 0;
   let mustRewrite = false;
@@ -76,6 +80,8 @@ export function keepDocument({ name, ydoc, storage, timers, onChange, onLoaded }
       for (const update of updates) Y.applyUpdate(ydoc, update, own);
     }, own);
     length = updates.length;
+    // What came in before the disk could be read is not on it; then the write that follows tells.
+    if (waiting.length === 0) saved = localClocks(ydoc);
     failures = 0;
     readable = true;
     if (!loaded) start();
@@ -93,6 +99,7 @@ export function keepDocument({ name, ydoc, storage, timers, onChange, onLoaded }
   const write = async (): Promise<void> => {
     if (!readable || closed || writing > 0 || (waiting.length === 0 && !mustRewrite)) return;
     const batch = waiting;
+    const clocks = localClocks(ydoc);
     waiting = [];
     writing = Math.max(batch.length, 1);
     const rewrite = mustRewrite || length + 1 > MOST_UPDATES;
@@ -103,12 +110,14 @@ export function keepDocument({ name, ydoc, storage, timers, onChange, onLoaded }
       writing = 0;
       waiting = [...batch, ...waiting];
       mustRewrite = true;
+      saved = new Map();
       if (!closed) failed(() => void write());
       return;
     }
     writing = 0;
     failures = 0;
     mustRewrite = false;
+    saved = clocks;
     length = rewrite ? 1 : length + 1;
     onChange();
     compactSoon();
@@ -136,6 +145,7 @@ export function keepDocument({ name, ydoc, storage, timers, onChange, onLoaded }
   return {
     isLoaded: () => loaded,
     unsaved: () => waiting.length + writing,
+    saved: () => saved,
     isFailing: () => failures > 0,
     close: () => {
       closed = true;

@@ -5,9 +5,12 @@ import * as syncProtocol from "y-protocols/sync";
 import * as Y from "yjs";
 import { connectToServer } from "#client/device/connection/connect-document.ts";
 import type { Socket, SocketEvents } from "#client/device/connection/socket.ts";
+import { createContentDigest } from "#core/ledger/content-digest.ts";
 import { encodeDurableAcknowledgement } from "#core/protocol/durable-acknowledgement.ts";
 import { messageType } from "#core/protocol/message-type.ts";
 import { createFakeTime } from "#tests/builders/fake-time.ts";
+
+const FRESH_CLIENT = 77;
 
 /** A server's end of one socket, with what the device has sent on it. */
 interface Line {
@@ -33,10 +36,13 @@ function device(random = 0.5) {
   const connection = connectToServer({
     name: "team",
     ydoc,
+    digest: createContentDigest(ydoc),
+    clientId: () => FRESH_CLIENT,
     openSocket,
     timers: time,
     random: () => random,
     onChange: () => {},
+    onReceipts: () => {},
   });
   const line = (): Line => {
     const last = lines.at(-1);
@@ -50,6 +56,14 @@ function device(random = 0.5) {
 function kindOf(message: Uint8Array): readonly number[] {
   const decoder = decoding.createDecoder(message);
   return [decoding.readVarUint(decoder), decoding.readVarUint(decoder)];
+}
+
+/** What a server says that holds this document. */
+function acknowledge(held: Y.Doc): Uint8Array {
+  const vector = Y.encodeStateVector(held);
+  const content = createContentDigest(held).at(Y.decodeStateVector(vector));
+  if (!content) throw new Error("The document does not hold what it holds.");
+  return encodeDurableAcknowledgement(vector, content);
 }
 
 function update(bytes: Uint8Array): Uint8Array {
@@ -74,7 +88,7 @@ describe("a document's connection", () => {
     const { line, ydoc, connection, time } = device();
     ydoc.getArray("records").push(["a"]);
     line().events.onOpen();
-    line().events.onMessage(encodeDurableAcknowledgement(Y.encodeStateVector(ydoc)));
+    line().events.onMessage(acknowledge(ydoc));
     expect(connection.facts().held?.get(ydoc.clientID)).toBe(1);
     line().events.onClose(1006);
     expect(connection.facts()).toMatchObject({ connected: false, held: undefined });
@@ -97,7 +111,7 @@ describe("a document's connection", () => {
     line().events.onOpen();
     for (let second = 0; second < 30; second += 1) {
       await time.pass(1000);
-      line().events.onMessage(encodeDurableAcknowledgement(Y.encodeStateVector(new Y.Doc())));
+      line().events.onMessage(acknowledge(new Y.Doc()));
     }
     expect(lines).toHaveLength(1);
   });

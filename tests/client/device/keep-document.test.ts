@@ -17,6 +17,7 @@ function failingStorage() {
       return work(...args);
     };
   const storage: DeviceStorage = {
+    ...disk,
     load: guarded(disk.load),
     append: guarded(disk.append),
     compact: guarded(disk.compact),

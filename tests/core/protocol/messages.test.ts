@@ -2,16 +2,22 @@ import fc from "fast-check";
 import * as decoding from "lib0/decoding";
 import { describe, expect, it } from "vitest";
 import * as Y from "yjs";
-import { encodeDurableAcknowledgement, readDurableAcknowledgement } from "#core/protocol/durable-acknowledgement.ts";
+import {
+  digestBytes,
+  encodeDurableAcknowledgement,
+  readDurableAcknowledgement,
+} from "#core/protocol/durable-acknowledgement.ts";
 import { maximumRefusalSentence } from "#core/protocol/limits.ts";
 import { messageType } from "#core/protocol/message-type.ts";
 import { encodeRefusal, readRefusal } from "#core/protocol/refusal.ts";
-import { coversStateVector, decodeStateVector } from "#core/protocol/state-vector.ts";
+import { coversStateVector, decodeStateVector, encodeStateVector } from "#core/protocol/state-vector.ts";
 
 const clocks = fc.uniqueArray(fc.tuple(fc.nat({ max: 2 ** 32 - 1 }), fc.nat({ max: 1_000_000 })), {
   selector: ([client]) => client,
   maxLength: 20,
 });
+
+const digest = Uint8Array.from({ length: digestBytes }, (_, index) => 255 - index);
 
 /** After the type number, as a provider hands a message over. */
 function afterType(message: Uint8Array): { type: number; decoder: decoding.Decoder } {
@@ -23,23 +29,46 @@ describe("the durable acknowledgement", () => {
   it("P9 carries any state vector that Yjs writes", () => {
     fc.assert(
       fc.property(clocks, (pairs) => {
-        const { type, decoder } = afterType(encodeDurableAcknowledgement(Y.encodeStateVector(new Map(pairs))));
+        const { type, decoder } = afterType(encodeDurableAcknowledgement(Y.encodeStateVector(new Map(pairs)), digest));
         expect(type).toBe(messageType.durableAcknowledgement);
-        expect(readDurableAcknowledgement(decoder)?.stateVector).toEqual(new Map(pairs));
+        expect(readDurableAcknowledgement(decoder)).toEqual({ stateVector: new Map(pairs), digest });
         expect(decoding.hasContent(decoder)).toBe(false);
       }),
     );
   });
 
   it("is read as nothing when it is damaged, and never throws", () => {
-    const message = encodeDurableAcknowledgement(Y.encodeStateVector(new Map([[7, 300]])));
+    const message = encodeDurableAcknowledgement(Y.encodeStateVector(new Map([[7, 300]])), digest);
     for (let length = 1; length < message.length; length++) {
+      if (length === endOfStateVector(message)) continue;
       expect(readDurableAcknowledgement(afterType(message.slice(0, length)).decoder)).toBeUndefined();
     }
   });
+
+  it("of a server before version 3 comes without a digest", () => {
+    const message = encodeDurableAcknowledgement(Y.encodeStateVector(new Map([[7, 300]])), digest);
+    const { decoder } = afterType(message.slice(0, endOfStateVector(message)));
+    expect(readDurableAcknowledgement(decoder)).toEqual({ stateVector: new Map([[7, 300]]), digest: undefined });
+  });
 });
 
+/** Bytes of an acknowledgement of the versions before 3, which end with the state vector. */
+function endOfStateVector(message: Uint8Array): number {
+  const decoder = decoding.createDecoder(message);
+  decoding.readVarUint(decoder);
+  decoding.readVarUint8Array(decoder);
+  return decoder.pos;
+}
+
 describe("a state vector", () => {
+  it("is written as Yjs reads it", () => {
+    fc.assert(
+      fc.property(clocks, (pairs) => {
+        expect(Y.decodeStateVector(encodeStateVector(new Map(pairs)))).toEqual(new Map(pairs));
+      }),
+    );
+  });
+
   it("is read exactly as Yjs reads it", () => {
     fc.assert(
       fc.property(clocks, (pairs) => {
