@@ -113,6 +113,7 @@ export function openReplica(name: string, context: ReplicaContext): DocumentRepl
     deviceId: context.deviceId,
     holder: context.holder,
     saved: kept.saved,
+    isConnected: () => connection?.facts().connected ?? false,
     canSay: () => connection?.facts().held !== undefined,
     say: (receipt) => connection?.sendReceipt(receipt),
     onChange: onFacts,

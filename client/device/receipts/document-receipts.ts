@@ -51,20 +51,23 @@ export interface ReceiptsContext {
   readonly holder: () => string | undefined;
   /** Clocks below which everything is on this device's disk. */
   readonly saved: () => Clocks;
-  /** The server has been heard on this socket: what it knows of this device has come before. */
+  readonly isConnected: () => boolean;
+  /** The server has proven what it holds on this socket: what it knows of this device has come before. */
   readonly canSay: () => boolean;
   readonly say: (receipt: Receipt) => void;
   readonly onChange: () => void;
 }
 
 export function createDocumentReceipts(context: ReceiptsContext): DocumentReceipts {
-  const { name, digest, storage, timers, deviceId, holder, saved, canSay, say, onChange } = context;
+  const { name, digest, storage, timers, deviceId, holder, saved, isConnected, canSay, say, onChange } = context;
   const book = createReceiptBook();
   const judgementByDevice = new Map<string, Judgement>();
   let callOffSaying: (() => void) | undefined;
   let callOffKeeping: (() => void) | undefined;
   let closed = false;
   let said: { readonly clocks: Clocks; times: number } | undefined;
+  /** What the server has of this device, as far as this socket tells: what was said on another may not have arrived. */
+  let told: Receipt | undefined;
 
   const keepSoon = (): void => {
     callOffKeeping ??= timers.after(KEEP_AFTER_MS, () => {
@@ -76,9 +79,8 @@ export function createDocumentReceipts(context: ReceiptsContext): DocumentReceip
 
   const mustSay = (): boolean => {
     const clocks = saved();
-    const known = book.of(deviceId);
-    if (!known) return clocks.size > 0;
-    return known.member !== holder() || !sameClocks(known.stateVector, clocks);
+    if (!told) return clocks.size > 0;
+    return told.member !== holder() || !sameClocks(told.stateVector, clocks);
   };
 
   const sayNow = (): void => {
@@ -102,11 +104,16 @@ export function createDocumentReceipts(context: ReceiptsContext): DocumentReceip
     };
     book.take([receipt]);
     keepSoon();
+    told = receipt;
     say(receipt);
     onChange();
   };
 
   const consider = (): void => {
+    if (!isConnected()) {
+      told = undefined;
+      said = undefined;
+    }
     if (closed || callOffSaying || !canSay() || !mustSay()) return;
     callOffSaying = timers.after(SAY_AFTER_MS, () => {
       callOffSaying = undefined;
@@ -114,12 +121,10 @@ export function createDocumentReceipts(context: ReceiptsContext): DocumentReceip
     });
   };
 
-  const hear = (receipts: readonly Receipt[]): void => {
-    const { taken } = book.take(receipts);
-    if (taken.length === 0) return;
+  const take = (receipts: readonly Receipt[]): void => {
+    if (book.take(receipts).taken.length === 0) return;
     keepSoon();
     onChange();
-    if (taken.some(({ device }) => device === deviceId)) consider();
   };
 
   /** Clocks below which the content of another device's disk is proven. */
@@ -138,14 +143,18 @@ export function createDocumentReceipts(context: ReceiptsContext): DocumentReceip
 
   storage.loadReceipts(name).then(
     (bytes) => {
-      if (!closed && bytes) hear(decodeKeptReceipts(bytes) ?? []);
+      if (!closed && bytes) take(decodeKeptReceipts(bytes) ?? []);
     },
     // A storage that cannot be read is told by the document itself.
     () => {},
   );
 
   return {
-    hear,
+    hear: (receipts) => {
+      take(receipts);
+      told = receipts.findLast(({ device }) => device === deviceId) ?? told;
+      consider();
+    },
     consider,
     holdersOf: (recordId) => {
       const positions = digest.positionsOf(recordId);

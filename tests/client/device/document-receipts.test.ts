@@ -13,9 +13,10 @@ function device(id: string, storage = createMemoryStorage()) {
   const digest = createContentDigest(ydoc);
   const time = createFakeTime(5000);
   const said: Receipt[] = [];
-  const state: { saved: Clocks; holder: string | undefined; hears: boolean } = {
+  const state: { saved: Clocks; holder: string | undefined; connected: boolean; hears: boolean } = {
     saved: new Map(),
     holder: "kim",
+    connected: true,
     hears: true,
   };
   const receipts = createDocumentReceipts({
@@ -26,7 +27,8 @@ function device(id: string, storage = createMemoryStorage()) {
     deviceId: id,
     holder: () => state.holder,
     saved: () => state.saved,
-    canSay: () => state.hears,
+    isConnected: () => state.connected,
+    canSay: () => state.connected && state.hears,
     say: (receipt) => said.push(receipt),
     onChange: () => {},
   });
@@ -77,6 +79,31 @@ describe("a device", () => {
     expect(phone.said).toEqual([]);
     phone.state.hears = true;
     phone.receipts.consider();
+    await phone.time.pass(600);
+    expect(phone.said).toHaveLength(1);
+  });
+
+  test("says it again on a new socket on which the server does not know it: the old one may have swallowed it", async () => {
+    const phone = device("phone");
+    phone.write("a");
+    await phone.save();
+    const first = phone.last();
+    for (const state of [false, true]) {
+      phone.state.connected = state;
+      phone.receipts.consider();
+      await phone.time.pass(600);
+    }
+    expect(phone.said).toEqual([first, { ...first, count: 2, at: phone.last().at }]);
+  });
+
+  test("does not say it again when the server tells that it knows", async () => {
+    const phone = device("phone");
+    phone.write("a");
+    await phone.save();
+    phone.state.connected = false;
+    phone.receipts.consider();
+    phone.state.connected = true;
+    phone.receipts.hear([phone.last()]);
     await phone.time.pass(600);
     expect(phone.said).toHaveLength(1);
   });
