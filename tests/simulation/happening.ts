@@ -46,7 +46,7 @@ export function nextHappening(chance: Chance, devices: readonly SimulatedDevice[
   if (dice < 0.91) return serverDies(chance.happens(0.5));
   if (dice < 0.93) return serverFull(chance.happens(0.4));
   if (dice < 0.95) return wiped(device);
-  if (dice < 0.97) return restored(device);
+  if (dice < 0.98) return restored(device, chance.happens(0.5));
   return otherTab(device, chance);
 }
 
@@ -117,7 +117,13 @@ function dies(device: SimulatedDevice): Happening {
 }
 
 function starts(device: SimulatedDevice): Happening {
-  return { what: `${device.name} starts`, act: () => device.start() };
+  return {
+    what: `${device.name} starts, and somebody copies its disk`,
+    act: ({ witness }) => {
+      witness.rememberCopyOf(device);
+      device.start();
+    },
+  };
 }
 
 function full(device: SimulatedDevice, isFull: boolean): Happening {
@@ -148,6 +154,7 @@ function wiped(device: SimulatedDevice): Happening {
     act: ({ witness }) => {
       device.network.dropAll();
       device.die();
+      witness.losesStorage(device);
       device.disk.wipe();
       witness.lostStorage(device);
       device.start();
@@ -155,17 +162,21 @@ function wiped(device: SimulatedDevice): Happening {
   };
 }
 
-function restored(device: SimulatedDevice): Happening {
+/** @param withNumbers its Yjs client numbers come back too, so that new entries get numbers that are taken elsewhere */
+function restored(device: SimulatedDevice, withNumbers: boolean): Happening {
   return {
-    what: `${device.name} is restored from an old copy`,
+    what: `${device.name} is restored from an old copy${withNumbers ? " with the client numbers that it had" : ""}`,
     act: ({ witness }) => {
       const copy = witness.oldCopyOf(device);
       if (!copy) return witness.rememberCopyOf(device);
       device.network.dropAll();
       device.die();
+      witness.losesStorage(device);
       device.disk.restore(copy);
       witness.lostStorage(device);
-      device.start();
+      // What is written out of reach gets numbers that are taken: Yjs takes others only when it hears of them.
+      if (withNumbers) device.network.setState("down");
+      device.start(withNumbers);
     },
   };
 }

@@ -11,5 +11,7 @@ export const mutations = [
   "last writer wins",
   /** A log that is put together forgets what another tab kept. */
   "compact over another tab",
+  /** Clocks alone are compared, as before there was a digest. */
+  "compare clocks alone",
 ] as const;
 export type Mutation = (typeof mutations)[number];

@@ -15,7 +15,8 @@ export interface SimulatedDevice {
   readonly network: SimulatedNetwork;
   /** Absent while the device is off. */
   running(): TeamDevice | undefined;
-  start(): void;
+  /** @param withNumbers with the Yjs client numbers of its last start, as a copy of a running machine would have */
+  start(withNumbers?: boolean): void;
   /** The battery is out: writes under way and sockets are gone. */
   die(): void;
 }
@@ -33,13 +34,18 @@ export interface DeviceContext {
 export function createSimulatedDevice(context: DeviceContext): SimulatedDevice {
   const { name, time, chance, server, mutation, clockOffset } = context;
   const disk = createSimulatedDisk(time, chance, mutation);
-  const network = createSimulatedNetwork({ time, chance, server });
+  const network = createSimulatedNetwork({ time, chance, server, mutation });
   const newId = monotonicFactory(() => chance.next());
   let running: TeamDevice | undefined;
   let generation = 0;
 
-  const start = (): void => {
+  let numbers: number[] = [];
+
+  const start = (withNumbers = false): void => {
     if (running) return;
+    const taken = withNumbers ? numbers : [];
+    const drawn: number[] = [];
+    numbers = drawn;
     generation += 1;
     const own = generation;
     running = openTeamDevice({
@@ -53,7 +59,11 @@ export function createSimulatedDevice(context: DeviceContext): SimulatedDevice {
           }),
       },
       random: () => chance.next(),
-      clientId: () => chance.whole(1, 0x7fff_ffff),
+      clientId: () => {
+        const number = taken[drawn.length] ?? chance.whole(1, 0x7fff_ffff);
+        drawn.push(number);
+        return number;
+      },
       deviceId: name,
       newId: (moment) => newId(moment),
     });

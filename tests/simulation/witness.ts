@@ -5,6 +5,8 @@
  * - a record that a device calls saved and that is not on its own disk
  * - a record that was once on the server's disk and no longer is
  * - a record that leaves a device whose storage was not lost
+ * - a record that one device claims to be on another's disk, and that never was there (receipt-judge.ts)
+ * - after quiet: a receipt that is still missing
  * - after quiet: devices that differ in records or in what follows from them, a
  *   pair of concurrent different values that is no dispute, a dispute that nobody settled
  */
@@ -14,6 +16,7 @@ import type { WriteResult } from "#core/ledger/write.ts";
 import { settingKind } from "#core/weekend/record-kinds.ts";
 import type { Setting } from "#core/weekend/setting.ts";
 import { createDiskReader, type DiskReader } from "./disk-reader.ts";
+import { createReceiptJudge } from "./receipt-judge.ts";
 import type { SimulatedDevice } from "./simulated-device.ts";
 import type { SimulatedServer } from "./simulated-server.ts";
 
@@ -26,6 +29,10 @@ export interface Witness {
   report(what: string): void;
   /** After each event. */
   look(): void;
+  /** After each thing that happened: what devices say of each other. */
+  judgeReceipts(): void;
+  /** The device's storage is about to be emptied or set back. */
+  losesStorage(device: SimulatedDevice): void;
   /** Every device says that all is on the server, and has as many records as the others. */
   isQuiet(): boolean;
   /** After everything was repaired and time has passed. */
@@ -58,6 +65,18 @@ export function createWitness(devices: readonly SimulatedDevice[], server: Simul
     fault ??= { what };
   };
 
+  const diskIdsOf = (device: SimulatedDevice): ReadonlySet<string> =>
+    onDisk.get(device)?.ids([...device.disk.copy().keys()]) ?? new Set();
+  const receipts = createReceiptJudge({
+    devices,
+    onDisk: diskIdsOf,
+    idsOf: (device) => {
+      const team = device.running();
+      return team ? idsOf(team.ledger) : new Set();
+    },
+    report,
+  });
+
   const seen = new Map<SimulatedDevice, string>();
 
   const lookAt = (device: SimulatedDevice): void => {
@@ -77,7 +96,7 @@ export function createWitness(devices: readonly SimulatedDevice[], server: Simul
     }
     const mine = saved.get(device);
     if (state === "loading" || state === "saving" || state === "not saved on this device" || !mine) return;
-    const there = onDisk.get(device)?.ids([...device.disk.copy().keys()]) ?? new Set();
+    const there = diskIdsOf(device);
     for (const id of ids) {
       if (!there.has(id)) report(`${device.name} calls ${id} saved, and its disk does not have it`);
       mine.add(id);
@@ -95,12 +114,14 @@ export function createWitness(devices: readonly SimulatedDevice[], server: Simul
       const there = onServer.ids(server.disk.documents());
       for (const id of acknowledged) if (!there.has(id)) report(`${id} has left the server's disk`);
     },
+    judgeReceipts: receipts.judge,
+    losesStorage: (device) => receipts.losesStorage(device, diskIdsOf(device)),
     isQuiet: () => {
       const sizes = devices.map((device) => {
         const team = device.running();
         return team?.status().state === "on the server" ? team.ledger.size : -1;
       });
-      return sizes.every((size) => size >= 0 && size === sizes[0]);
+      return sizes.every((size) => size >= 0 && size === sizes[0]) && receipts.isComplete();
     },
     judgeQuiet: () => {
       const teams = devices.flatMap((device) => device.running() ?? []);
@@ -118,6 +139,8 @@ export function createWitness(devices: readonly SimulatedDevice[], server: Simul
           report(`${name} derives another state than ${devices[0]?.name}`);
       }
       judgeDisputes(first.ledger, byPeople, report);
+      receipts.judge();
+      if (!receipts.isComplete()) report("after quiet somebody does not know that all hold everything");
     },
     wrote: (result) => {
       if (!result.ok) return;

@@ -73,6 +73,7 @@ export async function simulate({ seed, happenings, mutation }: SimulationOptions
     const happening: Happening = nextHappening(chance, devices);
     script.push(`${time.now() - MORNING} ms: ${describeHappening(happening)}`);
     happening.act({ devices, server, witness, chance });
+    witness.judgeReceipts();
   }
   if (witness.fault() === undefined) {
     script.push(`${time.now() - MORNING} ms: everything is repaired`);
