@@ -10,6 +10,7 @@ import type { Ledger } from "#core/ledger/ledger.ts";
 import type { LedgerRecord } from "#core/ledger/record.ts";
 import { inspectUpdate, type UpdateInspection } from "#core/ledger/update-guard.ts";
 import { connectToServer, type DocumentConnection } from "./connection/connect-document.ts";
+import { rememberHeld } from "./connection/remember-held.ts";
 import { shareWithTabs } from "./connection/share-with-tabs.ts";
 import type { OpenSocket } from "./connection/socket.ts";
 import { localClocks } from "./local-clocks.ts";
@@ -79,6 +80,7 @@ export function openReplica(name: string, context: ReplicaContext): DocumentRepl
   const document = connectDocument(ydoc, name, ledger);
   const digest = createContentDigest(ydoc);
   let connection: DocumentConnection | undefined;
+  const held = rememberHeld(name, storage, (before) => connection?.recall(before));
   const kept = keepDocument({
     name,
     ydoc,
@@ -101,8 +103,11 @@ export function openReplica(name: string, context: ReplicaContext): DocumentRepl
           onFacts();
           receipts.consider();
         },
+        onProven: held.keep,
         onReceipts: (heard) => receipts.hear(heard),
       });
+      const before = held.before();
+      if (before) connection.recall(before);
     },
   });
   const receipts = createDocumentReceipts({
@@ -162,6 +167,7 @@ export function openReplica(name: string, context: ReplicaContext): DocumentRepl
     wake: () => connection?.wake(),
     close: () => {
       receipts.close();
+      held.close();
       document.close();
       connection?.close();
       kept.close();

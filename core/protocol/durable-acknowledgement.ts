@@ -1,7 +1,7 @@
 import * as decoding from "lib0/decoding";
 import * as encoding from "lib0/encoding";
 import { messageType } from "./message-type.ts";
-import { decodeStateVector, type StateVector } from "./state-vector.ts";
+import { decodeStateVector, encodeStateVector, type StateVector } from "./state-vector.ts";
 
 /** Bytes of a digest of content. */
 export const digestBytes = 32;
@@ -39,4 +39,18 @@ export function readDurableAcknowledgement(decoder: decoding.Decoder): DurableAc
   } catch {
     return undefined;
   }
+}
+
+/** The acknowledgement alone, as a device keeps it. A broken invariant, one without a digest, throws. */
+export function encodeKeptAcknowledgement({ stateVector, digest }: DurableAcknowledgement): Uint8Array {
+  if (digest === undefined) throw new Error("An acknowledgement without a digest proves nothing later.");
+  const encoder = encoding.createEncoder();
+  encoding.writeVarUint8Array(encoder, encodeStateVector(stateVector));
+  encoding.writeVarUint8Array(encoder, digest);
+  return encoding.toUint8Array(encoder);
+}
+
+/** Reads what {@link encodeKeptAcknowledgement} wrote; undefined when it is damaged. */
+export function decodeKeptAcknowledgement(bytes: Uint8Array): DurableAcknowledgement | undefined {
+  return readDurableAcknowledgement(decoding.createDecoder(bytes));
 }

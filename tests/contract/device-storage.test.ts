@@ -49,13 +49,14 @@ describe.each(storages)("a device's storage %s", (_name, open) => {
     expect(await contentOf(again(), "rider/alder/2026")).toEqual(["c"]);
   });
 
-  test("keeps receipts beside the document, the last ones in place of the others", async () => {
+  test("keeps notes beside the document, the last one of each in place of the others", async () => {
     const { storage, again } = open();
-    expect(await storage.loadReceipts("team")).toBeUndefined();
-    await storage.keepReceipts("team", new Uint8Array([1]));
-    await storage.keepReceipts("team", new Uint8Array([2, 3]));
-    expect(await again().loadReceipts("team")).toEqual(new Uint8Array([2, 3]));
-    expect(await again().loadReceipts("rider/alder/2026")).toBeUndefined();
+    expect(await storage.loadNote("team", "receipts")).toBeUndefined();
+    await storage.keepNote("team", "receipts", new Uint8Array([1]));
+    await storage.keepNote("team", "receipts", new Uint8Array([2, 3]));
+    expect(await again().loadNote("team", "receipts")).toEqual(new Uint8Array([2, 3]));
+    expect(await again().loadNote("team", "held")).toBeUndefined();
+    expect(await again().loadNote("rider/alder/2026", "receipts")).toBeUndefined();
     expect(await contentOf(again(), "team")).toEqual([]);
   });
 

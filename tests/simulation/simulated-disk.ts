@@ -23,7 +23,7 @@ export interface SimulatedDisk extends DeviceStorage {
 
 export function createSimulatedDisk(time: VirtualTime, chance: Chance, mutation: Mutation | undefined): SimulatedDisk {
   let documents = new Map<string, readonly Uint8Array[]>();
-  let receipts = new Map<string, Uint8Array>();
+  let notes = new Map<string, Uint8Array>();
   let generation = 0;
   let full = false;
   let version = 0;
@@ -58,8 +58,8 @@ export function createSimulatedDisk(time: VirtualTime, chance: Chance, mutation:
         const kept = mutation === "compact over another tab" ? [] : (documents.get(document) ?? []);
         put(document, [Y.mergeUpdates([...kept, state])]);
       }),
-    loadReceipts: async (document) => receipts.get(document),
-    keepReceipts: (document, bytes) => afterAWhile(() => void receipts.set(document, bytes)),
+    loadNote: async (document, note) => notes.get(`${note} ${document}`),
+    keepNote: (document, note, bytes) => afterAWhile(() => void notes.set(`${note} ${document}`, bytes)),
     die: () => {
       generation += 1;
     },
@@ -69,13 +69,13 @@ export function createSimulatedDisk(time: VirtualTime, chance: Chance, mutation:
     wipe: () => {
       version += 1;
       documents = new Map();
-      receipts = new Map();
+      notes = new Map();
     },
     copy: () => new Map(documents),
     restore: (copy) => {
       version += 1;
       documents = new Map(copy);
-      receipts = new Map();
+      notes = new Map();
     },
     version: () => version,
     keepFromOtherTab: (document, update) => put(document, [...(documents.get(document) ?? []), update]),

@@ -13,7 +13,7 @@ import * as syncProtocol from "y-protocols/sync";
 import * as Y from "yjs";
 import type { Timers } from "#client/device/storage/device-storage.ts";
 import type { ContentDigest } from "#core/ledger/content-digest.ts";
-import { readDurableAcknowledgement } from "#core/protocol/durable-acknowledgement.ts";
+import { type DurableAcknowledgement, readDurableAcknowledgement } from "#core/protocol/durable-acknowledgement.ts";
 import { maximumUpdateBytes } from "#core/protocol/limits.ts";
 import { messageType } from "#core/protocol/message-type.ts";
 import { encodeReceipts, type Receipt, readReceipts } from "#core/protocol/receipt.ts";
@@ -49,6 +49,8 @@ export interface ConnectionFacts {
 
 export interface DocumentConnection {
   facts(): ConnectionFacts;
+  /** Tells what the server was proven to hold before this start; it counts until the server is heard. */
+  recall(acknowledgement: DurableAcknowledgement): void;
   /** Says what this device holds; goes nowhere while there is no connection. */
   sendReceipt(receipt: Receipt): void;
   /** Tries at once: the network is back, or the page is. */
@@ -68,6 +70,8 @@ export interface ConnectionContext {
   /** From 0 to below 1. */
   readonly random: () => number;
   readonly onChange: () => void;
+  /** The server is proven to hold this. */
+  readonly onProven: (acknowledgement: DurableAcknowledgement) => void;
   /** What devices say that they hold. */
   readonly onReceipts: (receipts: readonly Receipt[]) => void;
 }
@@ -169,7 +173,9 @@ export function connectToServer(context: ConnectionContext): DocumentConnection 
     const acknowledgement = readDurableAcknowledgement(decoder);
     if (!acknowledgement) return;
     failures = 0;
-    if (holding.acknowledge(acknowledgement) === "differs") {
+    const verdict = holding.acknowledge(acknowledgement);
+    if (verdict === "proven") context.onProven(acknowledgement);
+    else if (verdict === "differs") {
       const next = difference.differs(acknowledgement);
       if (next === "ask for everything") send((encoder) => syncProtocol.writeSyncStep1(encoder, new Y.Doc()));
       else if (next === "tell") refusal = UNSETTLED;
@@ -207,6 +213,10 @@ export function connectToServer(context: ConnectionContext): DocumentConnection 
   open();
   return {
     facts: () => ({ connected, held: holding.held(), lastHeld: holding.lastHeld(), refusal, sentAway }),
+    recall: (acknowledgement) => {
+      holding.recall(acknowledgement);
+      onChange();
+    },
     sendReceipt: (receipt) => {
       if (connected) socket?.send(encodeReceipts([receipt]));
     },

@@ -16,6 +16,8 @@ export interface ServerHolding {
   /** The same from the last socket that proved it: a server does not lose what it has on its disk. */
   lastHeld(): Clocks | undefined;
   acknowledge(acknowledgement: DurableAcknowledgement): Verdict;
+  /** What was proven before this start; counts as {@link ServerHolding.lastHeld} where the content here still agrees. */
+  recall(acknowledgement: DurableAcknowledgement): void;
   socketEnded(): void;
 }
 
@@ -35,6 +37,10 @@ export function createServerHolding(digest: ContentDigest): ServerHolding {
       held = stateVector;
       lastHeld = stateVector;
       return "proven";
+    },
+    recall: ({ stateVector, digest: theirs }) => {
+      const ours = digest.at(stateVector);
+      if (!lastHeld && ours && theirs && bytesEqual(ours, theirs)) lastHeld = stateVector;
     },
     socketEnded: () => {
       held = undefined;

@@ -14,6 +14,7 @@
  */
 import { bytesEqual } from "#client/device/bytes-equal.ts";
 import type { DeviceStorage, Timers } from "#client/device/storage/device-storage.ts";
+import { createLatestKeeper } from "#client/device/storage/keep-latest.ts";
 import { type Clocks, type ContentDigest, reaches } from "#core/ledger/content-digest.ts";
 import { decodeKeptReceipts, encodeKeptReceipts, type Receipt } from "#core/protocol/receipt.ts";
 import { createReceiptBook } from "#core/protocol/receipt-book.ts";
@@ -21,14 +22,13 @@ import { coversStateVector } from "#core/protocol/state-vector.ts";
 
 /** ms from a change of what is saved to saying so: changes that come together are told together. */
 const SAY_AFTER_MS = 500;
-/** ms from hearing of others to keeping it. */
-const KEEP_AFTER_MS = 1000;
 /** Times that the same is said again when something less was heard in its place: two tabs must not argue for ever. */
 const MOST_REPEATS = 3;
 
 /** A device that holds a record, and who had it when it said so (ms since the epoch, by its own clock). */
 export interface Holder {
   readonly device: string;
+  readonly isThis: boolean;
   readonly member: string | undefined;
   readonly at: number;
 }
@@ -45,7 +45,7 @@ export interface DocumentReceipts {
 export interface ReceiptsContext {
   readonly name: string;
   readonly digest: ContentDigest;
-  readonly storage: Pick<DeviceStorage, "loadReceipts" | "keepReceipts">;
+  readonly storage: Pick<DeviceStorage, "loadNote" | "keepNote">;
   readonly timers: Timers;
   readonly deviceId: string;
   readonly holder: () => string | undefined;
@@ -63,19 +63,13 @@ export function createDocumentReceipts(context: ReceiptsContext): DocumentReceip
   const book = createReceiptBook();
   const judgementByDevice = new Map<string, Judgement>();
   let callOffSaying: (() => void) | undefined;
-  let callOffKeeping: (() => void) | undefined;
   let closed = false;
   let said: { readonly clocks: Clocks; times: number } | undefined;
   /** What the server has of this device, as far as this socket tells: what was said on another may not have arrived. */
   let told: Receipt | undefined;
 
-  const keepSoon = (): void => {
-    callOffKeeping ??= timers.after(KEEP_AFTER_MS, () => {
-      callOffKeeping = undefined;
-      // Not kept is known less after a restart, never more; the next change tries again.
-      storage.keepReceipts(name, encodeKeptReceipts(book.all())).catch(() => {});
-    });
-  };
+  const keeper = createLatestKeeper((bytes) => storage.keepNote(name, "receipts", bytes));
+  const keep = (): void => keeper.keep(encodeKeptReceipts(book.all()));
 
   const mustSay = (): boolean => {
     const clocks = saved();
@@ -103,7 +97,7 @@ export function createDocumentReceipts(context: ReceiptsContext): DocumentReceip
       digest: content,
     };
     book.take([receipt]);
-    keepSoon();
+    keep();
     told = receipt;
     say(receipt);
     onChange();
@@ -123,7 +117,7 @@ export function createDocumentReceipts(context: ReceiptsContext): DocumentReceip
 
   const take = (receipts: readonly Receipt[]): void => {
     if (book.take(receipts).taken.length === 0) return;
-    keepSoon();
+    keep();
     onChange();
   };
 
@@ -141,7 +135,7 @@ export function createDocumentReceipts(context: ReceiptsContext): DocumentReceip
     return proven;
   };
 
-  storage.loadReceipts(name).then(
+  storage.loadNote(name, "receipts").then(
     (bytes) => {
       if (!closed && bytes) take(decodeKeptReceipts(bytes) ?? []);
     },
@@ -158,19 +152,19 @@ export function createDocumentReceipts(context: ReceiptsContext): DocumentReceip
     consider,
     holdersOf: (recordId) => {
       const positions = digest.positionsOf(recordId);
-      const own = { device: deviceId, member: holder(), at: timers.now() };
+      const own = { device: deviceId, isThis: true, member: holder(), at: timers.now() };
       const others = book.all().filter(({ device }) => device !== deviceId);
       return [
         ...(reaches(saved(), positions) ? [own] : []),
         ...others
           .filter((receipt) => reaches(provenFor(receipt), positions))
-          .map(({ device, member, at }) => ({ device, member, at })),
+          .map(({ device, member, at }) => ({ device, isThis: false, member, at })),
       ];
     },
     close: () => {
       closed = true;
       callOffSaying?.();
-      callOffKeeping?.();
+      keeper.close();
     },
   };
 }

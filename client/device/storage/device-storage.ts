@@ -13,11 +13,14 @@ export interface DeviceStorage {
    * another tab may have kept what this one has not seen.
    */
   compact(document: string, state: Uint8Array): Promise<void>;
-  /** What other devices said that they hold of a document; undefined when nothing is kept. */
-  loadReceipts(document: string): Promise<Uint8Array | undefined>;
+  /** What is known of a document beside its entries; undefined when nothing is kept. */
+  loadNote(document: string, note: Note): Promise<Uint8Array | undefined>;
   /** Keeps that, in place of what was kept before. */
-  keepReceipts(document: string, receipts: Uint8Array): Promise<void>;
+  keepNote(document: string, note: Note, bytes: Uint8Array): Promise<void>;
 }
+
+/** What devices said that they hold, and what the server proved last. */
+export type Note = "receipts" | "held";
 
 /** Timers, passed in so that a simulation has its own time. */
 export interface Timers {

@@ -15,9 +15,6 @@ interface Layout extends DBSchema {
   custom: { key: string; value: unknown };
 }
 
-/** Key in the store "custom". */
-const RECEIPTS = "receipts";
-
 /** @param prefix begins the names of the databases */
 export function createIndexedDbStorage(prefix: string): DeviceStorage {
   const databases = new Map<string, Promise<IDBPDatabase<Layout>>>();
@@ -74,14 +71,14 @@ export function createIndexedDbStorage(prefix: string): DeviceStorage {
         const joined = Y.mergeUpdates([...kept, state]);
         await Promise.all([transaction.store.clear(), transaction.store.add(joined), transaction.done]);
       }),
-    loadReceipts: (document) =>
+    loadNote: (document, note) =>
       within(document, async (database) => {
-        const kept = await database.get("custom", RECEIPTS);
+        const kept = await database.get("custom", note);
         return kept instanceof Uint8Array ? kept : undefined;
       }),
-    keepReceipts: (document, receipts) =>
+    keepNote: (document, note, bytes) =>
       within(document, async (database) => {
-        await database.put("custom", receipts, RECEIPTS);
+        await database.put("custom", bytes, note);
       }),
   };
 }

@@ -5,7 +5,7 @@ import type { DeviceStorage } from "./device-storage.ts";
 /** A storage without documents. */
 export function createMemoryStorage(): DeviceStorage {
   const documents = new Map<string, readonly Uint8Array[]>();
-  const receiptsByDocument = new Map<string, Uint8Array>();
+  const notes = new Map<string, Uint8Array>();
   return {
     load: async (document) => documents.get(document) ?? [],
     append: async (document, update) => {
@@ -14,7 +14,7 @@ export function createMemoryStorage(): DeviceStorage {
     compact: async (document, state) => {
       documents.set(document, [Y.mergeUpdates([...(documents.get(document) ?? []), state])]);
     },
-    loadReceipts: async (document) => receiptsByDocument.get(document),
-    keepReceipts: async (document, receipts) => void receiptsByDocument.set(document, receipts),
+    loadNote: async (document, note) => notes.get(`${note} ${document}`),
+    keepNote: async (document, note, bytes) => void notes.set(`${note} ${document}`, bytes),
   };
 }

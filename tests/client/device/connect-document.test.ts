@@ -42,6 +42,7 @@ function device(random = 0.5) {
     timers: time,
     random: () => random,
     onChange: () => {},
+    onProven: () => {},
     onReceipts: () => {},
   });
   const line = (): Line => {
@@ -94,6 +95,16 @@ describe("a document's connection", () => {
     expect(connection.facts()).toMatchObject({ connected: false, held: undefined });
     expect(connection.facts().lastHeld?.get(ydoc.clientID)).toBe(1);
     await time.pass(0);
+  });
+
+  test("holds as last proven what was proven before this start, as long as the content agrees", () => {
+    const { ydoc, connection } = device();
+    ydoc.getArray("records").push(["a"]);
+    const stateVector = Y.decodeStateVector(Y.encodeStateVector(ydoc));
+    connection.recall({ stateVector, digest: new Uint8Array(32) });
+    expect(connection.facts().lastHeld).toBeUndefined();
+    connection.recall({ stateVector, digest: createContentDigest(ydoc).at(stateVector) });
+    expect(connection.facts()).toMatchObject({ held: undefined, lastHeld: stateVector });
   });
 
   test("a socket that has gone silent is asked, and given up within 5 s to 7 s", async () => {

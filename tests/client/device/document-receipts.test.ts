@@ -158,7 +158,9 @@ describe("what another device says", () => {
     pass(phone, laptop);
     laptop.write("b");
     laptop.receipts.hear([phone.last()]);
-    expect(laptop.receipts.holdersOf("a")).toEqual([{ device: "phone", member: "kim", at: phone.last().at }]);
+    expect(laptop.receipts.holdersOf("a")).toEqual([
+      { device: "phone", isThis: false, member: "kim", at: phone.last().at },
+    ]);
     expect(laptop.hold("b")).toEqual([]);
     expect(laptop.hold("unknown")).toEqual([]);
   });
@@ -216,7 +218,7 @@ describe("what another device says", () => {
 
   test("is not spoilt by damaged bytes on the disk", async () => {
     const storage = createMemoryStorage();
-    await storage.keepReceipts("team", new Uint8Array([9, 9, 9]));
+    await storage.keepNote("team", "receipts", new Uint8Array([9, 9, 9]));
     const laptop = device("laptop", storage);
     laptop.write("a");
     await laptop.save();
