@@ -1,17 +1,20 @@
 import { createSignal, Show } from "solid-js";
 import { pit } from "#client/text/english/pit.ts";
+import { holdingInWords } from "#client/widgets/holding-in-words.ts";
 import type { ChangeLine } from "./change-lines.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
 import { EachByKey } from "./each-by-key.tsx";
 import { firstPage, nextPage } from "./page-size.ts";
+import { WhoHas } from "./who-has.tsx";
 
 /** What was changed, by whom, when and why; newest first, some at a time. */
-export function ChangelogSection(props: { bench: RiderBench; lines: readonly ChangeLine[] }) {
+export function ChangelogSection(props: { bench: RiderBench; riderId: string; lines: readonly ChangeLine[] }) {
   const [shown, setShown] = createSignal(firstPage);
   const next = () => nextPage(shown(), props.lines.length);
   return (
     <section class="stack pit-part-changelog">
       <h2>{pit.changelog.title}</h2>
+      <WhoHas bench={props.bench} riderId={props.riderId} />
       <Show when={props.lines.length > 0} fallback={<p>{pit.changelog.none}</p>}>
         <ol class="plain stack">
           <EachByKey each={props.lines.slice(0, shown())} keyOf={({ id }) => id}>
@@ -52,6 +55,7 @@ function ChangeEntry(props: { bench: RiderBench; line: ChangeLine }) {
         {props.line.who}, {props.line.when}
       </p>
       <p>{props.line.why}</p>
+      <p class="small">{holdingInWords(props.bench.device.ledger(), props.bench.device.holdingOf(props.line.id))}</p>
       <Show when={props.line.run}>{(run) => <p>{pit.changelog.forRun(run())}</p>}</Show>
       <Show when={props.line.undo}>
         {(way) => (

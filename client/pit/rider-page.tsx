@@ -58,7 +58,7 @@ export function RiderPage() {
               <BenchSection bench={bench} />
               <div class="pit-rider-side">
                 <FeedbackSection bench={bench} />
-                <ChangelogSection bench={bench} lines={lines()} />
+                <ChangelogSection bench={bench} riderId={mounted().riderId} lines={lines()} />
               </div>
             </div>
           </>

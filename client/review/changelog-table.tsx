@@ -1,9 +1,12 @@
 import { For, Show } from "solid-js";
+import { useDevice } from "#client/device/device-context.tsx";
 import { review } from "#client/text/english/review.ts";
+import { holdingInWords } from "#client/widgets/holding-in-words.ts";
 import type { ChangeLine } from "./changelog-view.ts";
 
 /** A table where there is room, one card a change on a phone. */
 export function ChangelogTable(props: { lines: readonly ChangeLine[] }) {
+  const device = useDevice();
   return (
     <table class="changelog">
       <thead>
@@ -13,6 +16,7 @@ export function ChangelogTable(props: { lines: readonly ChangeLine[] }) {
           <th scope="col">{review.changelog.rider}</th>
           <th scope="col">{review.changelog.what}</th>
           <th scope="col">{review.changelog.why}</th>
+          <th scope="col">{review.changelog.where}</th>
         </tr>
       </thead>
       <tbody>
@@ -31,6 +35,9 @@ export function ChangelogTable(props: { lines: readonly ChangeLine[] }) {
               </td>
               <td class="why">
                 <For each={line.why}>{(sentence) => <div>{sentence}</div>}</For>
+              </td>
+              <td class="where" data-label={review.changelog.where}>
+                {holdingInWords(device.ledger(), device.holdingOf(line.id))}
               </td>
             </tr>
           )}

@@ -69,6 +69,17 @@ export const common = {
         : `Not saved on this device: keep this page open. ${entries(waiting)} nowhere else yet`,
     unreadable: (count: number) => `${entries(count)} that this version cannot read`,
   },
+  holding: {
+    unnamed: (count: number) => (count === 1 ? "1 device without a name" : `${count} devices without a name`),
+    sentence: (where: { here: boolean; server: boolean; with: string | undefined }) => {
+      const own = where.here ? "" : "Not saved on this device. ";
+      if (where.server)
+        return `${own}On the server${where.with ? `, and with ${where.with}` : "; no other device yet"}.`;
+      return where.with
+        ? `${own}Not yet on the server; with ${where.with}.`
+        : `${own}${where.here ? "On this device only." : "Nowhere else yet."}`;
+    },
+  },
 } as const;
 
 function entries(count: number): string {

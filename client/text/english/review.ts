@@ -100,6 +100,7 @@ export const review = {
     who: "Who",
     what: "What",
     why: "Why",
+    where: "Who has it",
     still: (value: string) => `still ${value}`,
     firstSet: (value: string) => `first set to ${value}`,
     withdrawn: "withdrawn",
