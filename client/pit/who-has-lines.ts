@@ -1,5 +1,5 @@
 /** Who has what is on a rider's bike, and who has not, in a sentence each. */
-import { pit } from "#client/text/english/pit.ts";
+import { whoHas } from "#client/text/english/who-has.ts";
 import type { SetupHolder, SetupHolding } from "#core/planning/who-has.ts";
 
 export interface WhoHasLines {
@@ -13,14 +13,13 @@ export interface WhoHasLines {
 export function whoHasLines(holding: SetupHolding | undefined): WhoHasLines | undefined {
   if (!holding || holding.settings === 0 || holding.holders.length === 0) return undefined;
   const { settings, holders } = holding;
-  const words = pit.changelog.whoHas;
   const name = ({ member, missing }: SetupHolder): string =>
-    missing === 0 || missing === settings ? member.name : words.part(member.name, missing, settings);
+    missing === 0 || missing === settings ? member.name : whoHas.part(member.name, missing, settings);
   const namesWhere = (test: (holder: SetupHolder) => boolean): string => holders.filter(test).map(name).join(", ");
   const all = namesWhere(({ missing }) => missing === 0);
   const notYet = namesWhere(({ missing }) => missing > 0);
   return {
-    all: all === "" ? undefined : words.all(all),
-    notYet: notYet === "" ? undefined : words.notYet(notYet),
+    all: all === "" ? undefined : whoHas.all(all),
+    notYet: notYet === "" ? undefined : whoHas.notYet(notYet),
   };
 }

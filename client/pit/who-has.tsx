@@ -1,5 +1,5 @@
 import { createMemo, Show } from "solid-js";
-import { pit } from "#client/text/english/pit.ts";
+import { whoHas } from "#client/text/english/who-has.ts";
 import { whoHasSetup } from "#core/planning/who-has.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
 import { whoHasLines } from "./who-has-lines.ts";
@@ -14,7 +14,7 @@ export function WhoHas(props: { bench: RiderBench; riderId: string }) {
     <Show when={lines()}>
       {(said) => (
         <section class="card stack" aria-labelledby="who-has">
-          <h3 id="who-has">{pit.changelog.whoHas.title}</h3>
+          <h3 id="who-has">{whoHas.title}</h3>
           <Show when={said().notYet}>
             {(sentence) => (
               <p>
@@ -23,7 +23,7 @@ export function WhoHas(props: { bench: RiderBench; riderId: string }) {
             )}
           </Show>
           <Show when={said().all}>{(sentence) => <p>{sentence()}</p>}</Show>
-          <p class="small">{pit.changelog.whoHas.hint}</p>
+          <p class="small">{whoHas.hint}</p>
         </section>
       )}
     </Show>

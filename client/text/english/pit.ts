@@ -290,13 +290,6 @@ export const pit = {
     back: (value: string) => `Back to ${value}, as before this`,
     undone: (adjuster: string, value: string) => `${adjuster} back to ${value}`,
     more: (count: number) => `Show ${count} more`,
-    whoHas: {
-      title: "Who has what is on the bike",
-      all: (names: string) => `Proven to be with ${names}.`,
-      notYet: (names: string) => `Not yet with ${names}.`,
-      part: (name: string, missing: number, settings: number) => `${name} (${missing} of ${settings} missing)`,
-      hint: "Proven means that the device has said so after saving it. It does not mean that somebody has looked.",
-    },
   },
   service,
 } as const;
