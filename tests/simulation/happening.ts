@@ -181,7 +181,7 @@ function restored(device: SimulatedDevice, withNumbers: boolean): Happening {
   };
 }
 
-/** A second tab of the same browser keeps an entry that this one has not seen. */
+/** A second tab of the same browser keeps an entry that this one has not seen, and this one's next write fails. */
 function otherTab(device: SimulatedDevice, chance: Chance): Happening {
   const key = chance.one(keys);
   const psi = chance.whole(20, 60);
@@ -197,6 +197,7 @@ function otherTab(device: SimulatedDevice, chance: Chance): Happening {
       tab.getArray("records").push([record]);
       device.disk.keepFromOtherTab(`rider/${key.slice(0, key.indexOf("/"))}/2026`, Y.encodeStateAsUpdate(tab));
       witness.kept(device, record.id);
+      device.disk.failNext();
       tab.destroy();
     },
   };

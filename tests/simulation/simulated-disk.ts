@@ -10,6 +10,8 @@ export interface SimulatedDisk extends DeviceStorage {
   die(): void;
   /** While true, every write fails. */
   setFull(full: boolean): void;
+  /** The next write fails, as when the browser has closed the database. */
+  failNext(): void;
   /** Empties it, as a browser does that evicts a site. */
   wipe(): void;
   /** What it holds now; {@link SimulatedDisk.restore} brings it back. */
@@ -26,6 +28,7 @@ export function createSimulatedDisk(time: VirtualTime, chance: Chance, mutation:
   let notes = new Map<string, Uint8Array>();
   let generation = 0;
   let full = false;
+  let failsNext = false;
   let version = 0;
   const put = (document: string, updates: readonly Uint8Array[]): void => {
     version += 1;
@@ -39,7 +42,10 @@ export function createSimulatedDisk(time: VirtualTime, chance: Chance, mutation:
       if (mutation === "count as saved when handed over") resolve(undefined as Result);
       time.after(chance.whole(1, 30), () => {
         if (own !== generation) return;
+        const fails = failsNext;
+        failsNext = false;
         if (full) reject(new Error("The disk is full."));
+        else if (fails) reject(new Error("The browser has closed the database."));
         else resolve(work());
       });
     });
@@ -65,6 +71,9 @@ export function createSimulatedDisk(time: VirtualTime, chance: Chance, mutation:
     },
     setFull: (value) => {
       full = value;
+    },
+    failNext: () => {
+      failsNext = true;
     },
     wipe: () => {
       version += 1;
