@@ -13,6 +13,7 @@ import { connectToServer, type DocumentConnection } from "./connection/connect-d
 import { rememberHeld } from "./connection/remember-held.ts";
 import { shareWithTabs } from "./connection/share-with-tabs.ts";
 import type { OpenSocket } from "./connection/socket.ts";
+import type { Rank, SocketSlots } from "./connection/socket-slots.ts";
 import { localClocks } from "./local-clocks.ts";
 import { createDocumentReceipts, type Holder } from "./receipts/document-receipts.ts";
 import type { DeviceStorage, Timers } from "./storage/device-storage.ts";
@@ -65,6 +66,9 @@ export interface DeviceSurroundings {
 export interface ReplicaContext extends DeviceSurroundings {
   readonly ledger: Ledger;
   readonly deviceId: string;
+  /** The sockets that all documents of this device share. */
+  readonly slots: SocketSlots;
+  readonly rankOf: (name: string) => Rank;
   /** Id of the member who holds this device. */
   readonly holder: () => string | undefined;
   /** Called whenever {@link DocumentReplica.facts} may have changed. */
@@ -97,6 +101,8 @@ export function openReplica(name: string, context: ReplicaContext): DocumentRepl
         digest,
         clientId,
         openSocket,
+        slots: context.slots,
+        rank: () => context.rankOf(name),
         timers,
         random,
         onChange: () => {
@@ -138,8 +144,8 @@ export function openReplica(name: string, context: ReplicaContext): DocumentRepl
         loaded: kept.isLoaded(),
         storageFails: kept.isFailing(),
         unsaved: kept.unsaved(),
-        connected: facts?.connected ?? false,
-        acknowledged: facts?.held !== undefined,
+        connected: facts !== undefined && (facts.connected || facts.turn !== undefined),
+        acknowledged: facts?.held !== undefined || (facts?.turn === "resting" && facts.lastHeld !== undefined),
         // While there is no connection: the server does not lose what it held when it was last heard.
         waiting: waitingRecords(localClocks(ydoc), facts?.held ?? facts?.lastHeld ?? new Map()),
         ...(refusal !== undefined && { refusal }),

@@ -21,8 +21,9 @@ export interface DocumentFacts {
   /** The device's storage refused the last attempt. */
   readonly storageFails: boolean;
   readonly unsaved: number;
+  /** There is a socket, or there is none because others have their turn. */
   readonly connected: boolean;
-  /** The server has told, since the socket opened, what its log holds. */
+  /** The server has told, since the socket opened (or before it was closed for another's turn), what its log holds. */
   readonly acknowledged: boolean;
   /** Records here that the server's log is not proven to hold. */
   readonly waiting: number;

@@ -3,12 +3,14 @@
  * the riders that it shows, one ledger over all of them, and a writer for the
  * person who holds the device.
  */
+import { parseDocumentName } from "#core/ledger/documents.ts";
 import { createKindRegistry, type RecordKind } from "#core/ledger/kind.ts";
 import { createLedger, type Ledger } from "#core/ledger/ledger.ts";
 import { createWriter, type Writer } from "#core/ledger/write.ts";
 import { allKinds } from "#core/planning/all-kinds.ts";
 import { riderKind } from "#core/team/record-kinds.ts";
 import { documentForRecord } from "#core/weekend/documents.ts";
+import { createSocketSlots, type Rank } from "./connection/socket-slots.ts";
 import { type DeviceSurroundings, type DocumentReplica, type Holding, openReplica } from "./document-replica.ts";
 import { createHandOff, type HandOff } from "./hand-off/hand-off.ts";
 import { openSeasons, writingSeason } from "./open-seasons.ts";
@@ -37,6 +39,8 @@ export interface TeamDevice extends HandOff {
 
 export interface TeamDeviceContext extends DeviceSurroundings {
   readonly deviceId: string;
+  /** Sockets at one time; a sensible number when left out. */
+  readonly mostSockets?: number;
   /** A new ULID for a moment (ms since the epoch); in rising order. */
   readonly newId: (moment: number) => string;
 }
@@ -46,6 +50,12 @@ export function openTeamDevice(context: TeamDeviceContext): TeamDevice {
   const { deviceId, newId } = context;
   const now = (): number => context.timers.now();
   const ledger = createLedger(createKindRegistry([...allKinds]));
+  const slots = createSocketSlots(context.mostSockets);
+  const rankOf = (name: string): Rank => {
+    const scope = parseDocumentName(name);
+    if (scope?.scope !== "rider") return 0;
+    return scope.year === writingSeason(ledger, today()) ? 1 : 2;
+  };
   const replicas = new Map<string, DocumentReplica>();
   const listeners = new Set<() => void>();
   let holder: string | undefined;
@@ -62,15 +72,24 @@ export function openTeamDevice(context: TeamDeviceContext): TeamDevice {
   const open = (name: string): DocumentReplica => {
     const known = replicas.get(name);
     if (known) return known;
-    const replica = openReplica(name, { ...context, ledger, holder: () => holder, onFacts: factsChanged });
+    const replica = openReplica(name, {
+      ...context,
+      slots,
+      rankOf,
+      ledger,
+      holder: () => holder,
+      onFacts: factsChanged,
+    });
     replicas.set(name, replica);
     return replica;
   };
   const today = (): string => new Date(now()).toISOString().slice(0, 10);
   const openShown = (): void => {
     const riders = shown === "all" ? ledger.keys(riderKind) : shown;
-    const seasons = openSeasons(ledger, today());
-    for (const rider of riders) for (const season of seasons) open(`rider/${rider}/${season}`);
+    const writing = writingSeason(ledger, today());
+    const others = openSeasons(ledger, today()).filter((season) => season !== writing);
+    // The season that is written first: who waits for a place waits in the order of opening.
+    for (const season of [writing, ...others]) for (const rider of riders) open(`rider/${rider}/${season}`);
   };
   open("team");
   const stopFollowing = ledger.onChange((subjects) => {

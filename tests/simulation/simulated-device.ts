@@ -27,12 +27,14 @@ export interface DeviceContext {
   readonly chance: Chance;
   readonly server: SimulatedServer;
   readonly mutation: Mutation | undefined;
+  /** It may have fewer sockets than it has documents. */
+  readonly fewSockets: boolean;
   /** ms by which its clock is off. */
   readonly clockOffset: number;
 }
 
 export function createSimulatedDevice(context: DeviceContext): SimulatedDevice {
-  const { name, time, chance, server, mutation, clockOffset } = context;
+  const { name, time, chance, server, mutation, clockOffset, fewSockets } = context;
   const disk = createSimulatedDisk(time, chance, mutation);
   const network = createSimulatedNetwork({ time, chance, server, mutation });
   const newId = monotonicFactory(() => chance.next());
@@ -64,6 +66,8 @@ export function createSimulatedDevice(context: DeviceContext): SimulatedDevice {
         drawn.push(number);
         return number;
       },
+      // Too few for all documents, so that they take turns.
+      ...(fewSockets && { mostSockets: 2 }),
       deviceId: name,
       newId: (moment) => newId(moment),
     });

@@ -13,8 +13,11 @@ import { createWitness, type Fault } from "./witness.ts";
 const MORNING = Date.UTC(2026, 4, 29, 8);
 /** What happens comes this far apart, ms. */
 const LONGEST_PAUSE_MS = 400;
-/** After the last happening everything is repaired, and this long is given at most to become equal, ms. */
-const QUIET_MS = 40_000;
+/**
+ * After the last happening everything is repaired, and this long is given at most to become equal, ms: a document that
+ * takes turns looks for news within a minute.
+ */
+const QUIET_MS = 200_000;
 /** Events after which a simulation that does not end has gone wrong. */
 const MOST_EVENTS = 60_000;
 
@@ -51,7 +54,9 @@ export async function simulate({ seed, happenings, mutation }: SimulationOptions
   const count = chance.whole(2, 5);
   for (let index = 0; index < count; index += 1) {
     const clockOffset = chance.happens(0.3) ? chance.whole(-12, 12) * 3_600_000 : 0;
-    devices.push(createSimulatedDevice({ name: `device-${index}`, time, chance, server, mutation, clockOffset }));
+    const fewSockets = chance.happens(0.2);
+    const name = `device-${index}`;
+    devices.push(createSimulatedDevice({ name, time, chance, server, mutation, clockOffset, fewSockets }));
   }
   const witness = createWitness(devices, server);
   const script: string[] = [];

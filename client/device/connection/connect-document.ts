@@ -11,6 +11,7 @@ import * as decoding from "lib0/decoding";
 import * as encoding from "lib0/encoding";
 import * as syncProtocol from "y-protocols/sync";
 import * as Y from "yjs";
+import { localClocks } from "#client/device/local-clocks.ts";
 import type { Timers } from "#client/device/storage/device-storage.ts";
 import type { ContentDigest } from "#core/ledger/content-digest.ts";
 import { type DurableAcknowledgement, readDurableAcknowledgement } from "#core/protocol/durable-acknowledgement.ts";
@@ -18,9 +19,11 @@ import { maximumUpdateBytes } from "#core/protocol/limits.ts";
 import { messageType } from "#core/protocol/message-type.ts";
 import { encodeReceipts, type Receipt, readReceipts } from "#core/protocol/receipt.ts";
 import { readRefusal } from "#core/protocol/refusal.ts";
+import { coversStateVector } from "#core/protocol/state-vector.ts";
 import { createServerHolding } from "./server-holding.ts";
 import { createDifferenceSettler } from "./settle-difference.ts";
 import type { OpenSocket, Socket } from "./socket.ts";
+import type { Rank, SocketSlots } from "./socket-slots.ts";
 
 /** ms of silence after which the server is asked for a sign of life, and after which the socket is given up. */
 const ASK_AFTER_MS = 2000;
@@ -28,6 +31,8 @@ const DEAD_AFTER_MS = 5000;
 /** ms of the first wait before coming back, doubled with each failure up to the longest; the real one is drawn below it. */
 const FIRST_WAIT_MS = 300;
 const LONGEST_WAIT_MS = 3000;
+/** ms after which a document that rests looks for news, drawn between this and twice this. */
+const REST_MS = 30_000;
 /** Close codes of the range that y-websocket takes for "do not come back". */
 const FINAL_CODES = { from: 4400, to: 4499 } as const;
 
@@ -37,6 +42,11 @@ const UNSETTLED =
 
 export interface ConnectionFacts {
   readonly connected: boolean;
+  /**
+   * Why there is no socket though nothing is wrong: it waits for a place among the device's sockets for the first time,
+   * or it has given its place to another document after all was proven to be on the server.
+   */
+  readonly turn: "waiting" | "resting" | undefined;
   /** What the server's log is proven to hold, as it said on this socket; absent until it has. */
   readonly held: ReadonlyMap<number, number> | undefined;
   /** The same from the last socket that proved it. */
@@ -66,6 +76,8 @@ export interface ConnectionContext {
   /** A client number that nobody else uses. */
   readonly clientId: () => number;
   readonly openSocket: OpenSocket;
+  readonly slots: SocketSlots;
+  readonly rank: () => Rank;
   readonly timers: Timers;
   /** From 0 to below 1. */
   readonly random: () => number;
@@ -78,12 +90,14 @@ export interface ConnectionContext {
 
 /** Connects `ydoc`, whose local copy has been read, and keeps it connected until it is closed. */
 export function connectToServer(context: ConnectionContext): DocumentConnection {
-  const { name, ydoc, openSocket, timers, random, onChange, onReceipts } = context;
+  const { name, ydoc, openSocket, slots, rank, timers, random, onChange, onReceipts } = context;
   const holding = createServerHolding(context.digest);
   const difference = createDifferenceSettler(ydoc, context.clientId);
   let socket: Socket | undefined;
   let connected = false;
   let closed = false;
+  let turn: ConnectionFacts["turn"];
+  let leavePlace: (() => void) | undefined;
   let failures = 0;
   let refusal: string | undefined;
   let sentAway: number | undefined;
@@ -102,10 +116,41 @@ export function connectToServer(context: ConnectionContext): DocumentConnection 
   const open = (): void => {
     callOffWait?.();
     callOffWait = undefined;
-    if (closed || socket) return;
-    lastHeard = timers.now();
-    socket = openSocket(name, { onOpen, onMessage, onClose: lost });
-    watch();
+    if (closed || leavePlace) return;
+    let isPlaced = false;
+    leavePlace = slots.take(rank(), () => {
+      isPlaced = true;
+      if (turn === "waiting") turn = undefined;
+      lastHeard = timers.now();
+      socket = openSocket(name, { onOpen, onMessage, onClose: lost });
+      watch();
+    });
+    if (!isPlaced) turn ??= "waiting";
+  };
+
+  const endSocket = (): void => {
+    callOffWatch?.();
+    socket = undefined;
+    connected = false;
+    holding.socketEnded();
+    difference.socketEnded();
+    const leave = leavePlace;
+    leavePlace = undefined;
+    leave?.();
+  };
+
+  /** All is proven to be on the server, and another document waits for a place. */
+  const rest = (): void => {
+    socket?.close();
+    turn = "resting";
+    endSocket();
+    callOffWait = timers.after((1 + random()) * REST_MS, open);
+    onChange();
+  };
+
+  const isSettled = (): boolean => {
+    const held = holding.held();
+    return held !== undefined && coversStateVector(held, localClocks(ydoc));
   };
 
   const onOpen = (): void => {
@@ -117,12 +162,9 @@ export function connectToServer(context: ConnectionContext): DocumentConnection 
 
   /** A socket that could not be opened, has ended, or was given up. */
   const lost = (code: number): void => {
-    callOffWatch?.();
-    socket = undefined;
-    connected = false;
-    holding.socketEnded();
-    difference.socketEnded();
+    turn = undefined;
     failures += 1;
+    endSocket();
     if (code >= FINAL_CODES.from && code <= FINAL_CODES.to) sentAway = code;
     else if (!closed) {
       const longest = Math.min(FIRST_WAIT_MS * 2 ** (failures - 1), LONGEST_WAIT_MS);
@@ -141,6 +183,10 @@ export function connectToServer(context: ConnectionContext): DocumentConnection 
       const silence = timers.now() - lastHeard;
       if (silence >= DEAD_AFTER_MS) {
         giveUp();
+        return;
+      }
+      if (connected && isSettled() && slots.shouldMakeRoom(rank())) {
+        rest();
         return;
       }
       if (connected && silence >= ASK_AFTER_MS) ask();
@@ -174,8 +220,10 @@ export function connectToServer(context: ConnectionContext): DocumentConnection 
     if (!acknowledgement) return;
     failures = 0;
     const verdict = holding.acknowledge(acknowledgement);
-    if (verdict === "proven") context.onProven(acknowledgement);
-    else if (verdict === "differs") {
+    if (verdict === "proven") {
+      turn = undefined;
+      context.onProven(acknowledgement);
+    } else if (verdict === "differs") {
       const next = difference.differs(acknowledgement);
       if (next === "ask for everything") send((encoder) => syncProtocol.writeSyncStep1(encoder, new Y.Doc()));
       else if (next === "tell") refusal = UNSETTLED;
@@ -199,7 +247,9 @@ export function connectToServer(context: ConnectionContext): DocumentConnection 
 
   const own = {};
   const tell = (update: Uint8Array, origin: unknown): void => {
-    if (origin === own || !connected) return;
+    if (origin === own) return;
+    if (turn === "resting") open();
+    if (!connected) return;
     // What is too large for one update, as a file that was taken in, goes in the form of a catch-up, which may be larger.
     if (update.length <= maximumUpdateBytes) send((encoder) => syncProtocol.writeUpdate(encoder, update));
     else {
@@ -212,7 +262,7 @@ export function connectToServer(context: ConnectionContext): DocumentConnection 
   ydoc.on("update", tell);
   open();
   return {
-    facts: () => ({ connected, held: holding.held(), lastHeld: holding.lastHeld(), refusal, sentAway }),
+    facts: () => ({ connected, turn, held: holding.held(), lastHeld: holding.lastHeld(), refusal, sentAway }),
     recall: (acknowledgement) => {
       holding.recall(acknowledgement);
       onChange();
@@ -232,8 +282,7 @@ export function connectToServer(context: ConnectionContext): DocumentConnection 
       callOffWait?.();
       callOffWatch?.();
       socket?.close();
-      socket = undefined;
-      connected = false;
+      endSocket();
     },
   };
 }

@@ -5,6 +5,7 @@ import * as syncProtocol from "y-protocols/sync";
 import * as Y from "yjs";
 import { connectToServer } from "#client/device/connection/connect-document.ts";
 import type { Socket, SocketEvents } from "#client/device/connection/socket.ts";
+import { createSocketSlots, type Rank } from "#client/device/connection/socket-slots.ts";
 import { createContentDigest } from "#core/ledger/content-digest.ts";
 import { encodeDurableAcknowledgement } from "#core/protocol/durable-acknowledgement.ts";
 import { messageType } from "#core/protocol/message-type.ts";
@@ -19,7 +20,7 @@ interface Line {
   ended: boolean;
 }
 
-function device(random = 0.5) {
+function device(random = 0.5, slots = createSocketSlots(), rank: Rank = 2) {
   const ydoc = new Y.Doc();
   const time = createFakeTime();
   const lines: Line[] = [];
@@ -39,6 +40,8 @@ function device(random = 0.5) {
     digest: createContentDigest(ydoc),
     clientId: () => FRESH_CLIENT,
     openSocket,
+    slots,
+    rank: () => rank,
     timers: time,
     random: () => random,
     onChange: () => {},
@@ -171,6 +174,49 @@ describe("a document's connection", () => {
     if (!second) throw new Error("There is no second update.");
     line().events.onMessage(update(second));
     expect(line().sent.map(kindOf)).toEqual([step1, step1]);
+  });
+
+  test("waits for a place, gives it up when all is proven and another waits, and comes back for news or a change", async () => {
+    const slots = createSocketSlots(1);
+    const history = device(0, slots);
+    const other = device(0, slots);
+    expect(other.lines).toHaveLength(0);
+    expect(other.connection.facts()).toMatchObject({ connected: false, turn: "waiting" });
+    history.line().events.onOpen();
+    await history.time.pass(2100);
+    expect(other.lines).toHaveLength(0);
+    history.line().events.onMessage(acknowledge(history.ydoc));
+    await history.time.pass(2100);
+    expect(history.line().ended).toBe(true);
+    expect(history.connection.facts()).toMatchObject({ connected: false, turn: "resting", held: undefined });
+    expect(history.connection.facts().lastHeld).toBeDefined();
+    expect(other.connection.facts().turn).toBeUndefined();
+    other.line().events.onOpen();
+    other.line().events.onMessage(acknowledge(other.ydoc));
+    history.ydoc.getArray("records").push(["a"]);
+    expect(history.lines).toHaveLength(1);
+    await other.time.pass(2100);
+    expect(other.line().ended).toBe(true);
+    expect(history.lines).toHaveLength(2);
+    history.line().events.onOpen();
+    history.line().events.onMessage(acknowledge(history.ydoc));
+    expect(history.connection.facts()).toMatchObject({ connected: true, turn: undefined });
+    await other.time.pass(31_000);
+    expect(other.lines).toHaveLength(1);
+    await history.time.pass(2100);
+    expect(other.lines).toHaveLength(2);
+  });
+
+  test("is offline, not resting, when its turn has come and the server does not answer", async () => {
+    const slots = createSocketSlots(1);
+    const [history, other] = [device(0, slots), device(0, slots)];
+    history.line().events.onOpen();
+    history.line().events.onMessage(acknowledge(history.ydoc));
+    await history.time.pass(2100);
+    other.line().events.onClose(1006);
+    await history.time.pass(31_000);
+    history.line().events.onClose(1006);
+    expect(history.connection.facts()).toMatchObject({ connected: false, turn: undefined });
   });
 
   test("does not come back when the server sends it away for good", async () => {
