@@ -47,7 +47,7 @@ export const layers: readonly Layer[] = [
       "core/service",
       "core/planning",
     ],
-    packages: ["yjs", "y-protocols", "lib0", "idb", "ulid", "fflate", "zod", "solid-js"],
+    packages: ["yjs", "y-protocols", "lib0", "idb", "ulid", "fflate", "uqr", "zxing-wasm", "zod", "solid-js"],
   },
   {
     room: "client/text",
