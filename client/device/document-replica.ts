@@ -32,8 +32,10 @@ export interface DocumentReplica {
    * @throws Error before the local copy has loaded: a fault of the caller.
    */
   merge(update: Uint8Array): void;
-  /** The whole document as one update. */
-  state(): Uint8Array;
+  /** The document as one update: all of it, or what it has beyond a state vector. */
+  state(beyond?: Uint8Array): Uint8Array;
+  /** The document's state vector. */
+  vector(): Uint8Array;
   /** Who is proven to hold a record of this document on its disk. */
   holdingOf(recordId: string): Holding;
   /** Somebody else has the device now. */
@@ -160,7 +162,8 @@ export function openReplica(name: string, context: ReplicaContext): DocumentRepl
       mustBeLoaded();
       Y.applyUpdate(ydoc, update);
     },
-    state: () => stateWithoutGaps(ydoc),
+    state: (beyond) => stateWithoutGaps(ydoc, beyond),
+    vector: () => Y.encodeStateVector(ydoc),
     holdingOf: (recordId) => {
       const facts = connection?.facts();
       const held = facts?.held ?? facts?.lastHeld;
@@ -184,12 +187,12 @@ export function openReplica(name: string, context: ReplicaContext): DocumentRepl
 }
 
 /** Yjs adds what waits for missing entries to the state of a document; another device could not place it. */
-function stateWithoutGaps(ydoc: Y.Doc): Uint8Array {
+function stateWithoutGaps(ydoc: Y.Doc, beyond?: Uint8Array): Uint8Array {
   const { store } = ydoc;
   const pending = store.pendingStructs;
   store.pendingStructs = null;
   try {
-    return Y.encodeStateAsUpdate(ydoc);
+    return Y.encodeStateAsUpdate(ydoc, beyond);
   } finally {
     store.pendingStructs = pending;
   }

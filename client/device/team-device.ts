@@ -12,7 +12,8 @@ import { riderKind } from "#core/team/record-kinds.ts";
 import { documentForRecord } from "#core/weekend/documents.ts";
 import { createSocketSlots, type Rank } from "./connection/socket-slots.ts";
 import { type DeviceSurroundings, type DocumentReplica, type Holding, openReplica } from "./document-replica.ts";
-import { createHandOff, type HandOff } from "./hand-off/hand-off.ts";
+import type { CodeHandOff } from "./hand-off/codes/code-hand-off.ts";
+import { createHandOff, type HandOff, type HandOffContext } from "./hand-off/hand-off.ts";
 import { openSeasons, writingSeason } from "./open-seasons.ts";
 import { type SyncStatus, syncStatus } from "./sync-status.ts";
 
@@ -20,6 +21,8 @@ export interface TeamDevice extends HandOff {
   readonly ledger: Ledger;
   /** The local copies of all documents that are shown have been read: writing is possible. */
   isLoaded(): boolean;
+  /** The hand-off by codes; its code is loaded when it is first asked for. */
+  codes(): Promise<CodeHandOff>;
   status(): SyncStatus;
   /** Sentences of the server's refusals, newest last. */
   refusals(): readonly string[];
@@ -111,18 +114,25 @@ export function openTeamDevice(context: TeamDeviceContext): TeamDevice {
         resolve();
       });
     });
-  const handOff = createHandOff({
+  const handOffContext: HandOffContext = {
     ledger,
     replicas,
     open,
+    shown: () => shown,
     storage: context.storage,
     deviceId,
     now: () => new Date(now()).toISOString(),
     when,
-  });
+  };
+  let codes: CodeHandOff | undefined;
 
   return {
-    ...handOff,
+    ...createHandOff(handOffContext),
+    codes: async () => {
+      const { createCodeHandOff } = await import("./hand-off/codes/code-hand-off.ts");
+      codes ??= createCodeHandOff(handOffContext);
+      return codes;
+    },
     ledger,
     isLoaded: () => [...replicas.values()].every((replica) => replica.facts().loaded),
     status: () =>

@@ -1,12 +1,12 @@
 import { For, Show } from "solid-js";
-import type { BundleHeader } from "#client/device/hand-off/bundle.ts";
+import type { Bundle } from "#client/device/hand-off/bundle.ts";
 import type { BundleNews } from "#client/device/hand-off/describe-bundle.ts";
 import { handOff } from "#client/text/english/hand-off.ts";
 import { headerLines, spanInWords } from "./create-take-in.ts";
 
 /** What a file would bring, and the choice to merge it. */
 export function BundleFacts(props: {
-  header: BundleHeader;
+  header: Bundle["header"];
   news: BundleNews;
   onMerge: () => void;
   onLeave: () => void;

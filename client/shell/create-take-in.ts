@@ -1,7 +1,7 @@
 /** Taking in another device's file: what it holds first, then the merge. */
 import { createSignal } from "solid-js";
 import type { Device } from "#client/device/create-device.ts";
-import type { Bundle, BundleHeader, BundleRefusal } from "#client/device/hand-off/bundle.ts";
+import type { Bundle, BundleRefusal } from "#client/device/hand-off/bundle.ts";
 import type { BundleNews } from "#client/device/hand-off/describe-bundle.ts";
 import { readBundle } from "#client/device/hand-off/read-bundle.ts";
 import { handOff } from "#client/text/english/hand-off.ts";
@@ -48,7 +48,7 @@ function mergedInWords(records: number, saved: boolean): string {
 }
 
 /** Who made a file and when, and how much is in it. */
-export function headerLines({ at, madeBy, documents }: BundleHeader): readonly string[] {
+export function headerLines({ at, madeBy, documents }: Bundle["header"]): readonly string[] {
   const entries = documents.reduce((sum, { records }) => sum + records, 0);
   return [handOff.takeIn.madeBy(formatMoment(at), madeBy), handOff.takeIn.holds(entries)];
 }

@@ -61,15 +61,24 @@ export interface BundleDocument extends NamedUpdate {
   readonly records: readonly LedgerRecord[];
 }
 
-/** Only {@link "./read-bundle.ts"} makes one: what is in it has been checked. */
+/** Only the gates for files ({@link "./read-bundle.ts"}) and codes make one: what is in it has been checked. */
 export interface Bundle {
-  readonly header: BundleHeader;
+  readonly header: Omit<BundleHeader, "sha256">;
   readonly documents: readonly BundleDocument[];
+  /** Made for this device: of each document only what this device has not, so nothing in it need be known here. */
+  readonly isAnswer?: true;
 }
 
 /** Why a bundle is not made, read or merged, and a sentence for the person who holds the device. */
 export interface BundleProblem {
-  readonly type: "foreign" | "newer version" | "too large" | "damaged" | "refused document" | "another team";
+  readonly type:
+    | "foreign"
+    | "newer version"
+    | "too large"
+    | "damaged"
+    | "refused document"
+    | "another team"
+    | "another device";
   readonly sentence: string;
 }
 

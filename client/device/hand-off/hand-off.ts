@@ -37,6 +37,8 @@ export interface HandOffContext {
   readonly replicas: ReadonlyMap<string, DocumentReplica>;
   /** Opens a document, or gives the one that is open. */
   open(name: string): DocumentReplica;
+  /** Riders whose documents this device opens. */
+  shown(): "all" | readonly string[];
   readonly storage: DeviceStorage;
   readonly deviceId: string;
   /** The time now, ISO 8601 in UTC. */
@@ -46,13 +48,12 @@ export interface HandOffContext {
 }
 
 export function createHandOff(context: HandOffContext): HandOff {
-  const { ledger, replicas, open, storage, when } = context;
-  const allLoaded = (): Promise<void> => when(() => [...replicas.values()].every(({ facts }) => facts().loaded));
+  const { ledger, replicas, open, when } = context;
 
   /** The records that each document here does not hold, or why one of them cannot be merged. */
   const compare = async (bundle: Bundle): Promise<Compared | BundleRefusal> => {
-    await allLoaded();
-    if (isOfAnotherTeam(ledger, bundle)) {
+    await whenLoaded(context);
+    if (!bundle.isAnswer && isOfAnotherTeam(ledger, bundle)) {
       return refuseBundle(
         "another team",
         "This file is of another team: nothing in its team is known on this device. Nothing was taken in.",
@@ -61,10 +62,7 @@ export function createHandOff(context: HandOffContext): HandOff {
     const fresh: LedgerRecord[] = [];
     const wanted: NamedUpdate[] = [];
     for (const document of bundle.documents) {
-      const replica = replicas.get(document.name);
-      const inspection = replica
-        ? replica.inspect(document.update, allowedUnpackedBytes)
-        : await inspectClosed(document, storage);
+      const inspection = await inspectHere(context, document);
       if (!inspection.ok) return refuseDocument(document.name, inspection.problem.sentence);
       fresh.push(...inspection.records);
       if (inspection.records.length > 0) wanted.push(document);
@@ -74,7 +72,7 @@ export function createHandOff(context: HandOffContext): HandOff {
 
   return {
     exportBundle: async (madeBy) => {
-      await allLoaded();
+      await whenLoaded(context);
       const documents = [...replicas.values()].map((replica) => ({ name: replica.name, update: replica.state() }));
       return makeBundle({
         documents,
@@ -109,6 +107,20 @@ interface Compared {
   readonly ok: true;
   readonly news: BundleNews;
   readonly wanted: readonly NamedUpdate[];
+}
+
+/** Settles when the local copies of all open documents have been read. */
+export function whenLoaded({ replicas, when }: HandOffContext): Promise<void> {
+  return when(() => [...replicas.values()].every(({ facts }) => facts().loaded));
+}
+
+/** Judges an update against what this device has of the document, open or not; changes nothing. */
+export async function inspectHere(
+  { replicas, storage }: HandOffContext,
+  document: NamedUpdate,
+): Promise<UpdateInspection> {
+  const replica = replicas.get(document.name);
+  return replica ? replica.inspect(document.update, allowedUnpackedBytes) : inspectClosed(document, storage);
 }
 
 /** Judges an update against the copy on the disk of a document that is not open, without opening it. */

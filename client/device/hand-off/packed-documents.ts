@@ -2,15 +2,11 @@
  * The documents of a bundle in one piece: their number, then each one's name and
  * update, as lib0 encodes them, deflated (RFC 1951).
  */
-import { deflateSync, Inflate } from "fflate";
+import { deflateSync } from "fflate";
 import * as decoding from "lib0/decoding";
 import * as encoding from "lib0/encoding";
+import { inflate } from "./bounded-inflate.ts";
 import { allowedDocuments, type NamedUpdate } from "./bundle.ts";
-
-/** Bytes that are inflated at a time, so that a small file that swells is noticed before it fills the memory. */
-const PIECE = 16 * 1024;
-/** Deflate makes at most 1032 bytes out of one (two bits for 258 bytes, zlib.net/zlib_tech.html). */
-const LARGEST_RATIO = 1032;
 
 export interface PackedDocuments {
   readonly packed: Uint8Array;
@@ -37,20 +33,6 @@ export function unpackDocuments({ packed, bytes }: PackedDocuments): readonly Na
   } catch {
     return undefined;
   }
-}
-
-function inflate(packed: Uint8Array, bytes: number): Uint8Array | undefined {
-  if (bytes > packed.length * LARGEST_RATIO) return undefined;
-  const plain = new Uint8Array(bytes);
-  let length = 0;
-  const inflating = new Inflate((piece) => {
-    if (length + piece.length <= bytes) plain.set(piece, length);
-    length += piece.length;
-  });
-  for (let at = 0; at < packed.length && length <= bytes; at += PIECE) {
-    inflating.push(packed.subarray(at, at + PIECE), at + PIECE >= packed.length);
-  }
-  return length === bytes ? plain : undefined;
 }
 
 function decode(plain: Uint8Array): readonly NamedUpdate[] | undefined {
