@@ -32,6 +32,7 @@ async function serveClient() {
   writeFileSync(join(folder, "index.html"), "<!doctype html><title>Home</title>");
   writeFileSync(join(folder, "assets", "index-BX3kq_9d.js"), "export {};");
   writeFileSync(join(folder, "assets", "style-a1B2c3D4.css"), "body {}");
+  writeFileSync(join(folder, "assets", "reader-a1B2c3D4.wasm"), "wasm");
   writeFileSync(join(folder, "manifest.webmanifest"), "{}");
   writeFileSync(join(folder, "name with space.svg"), "<svg/>");
   writeFileSync(join(folder, ".hidden.txt"), "secret");
@@ -46,6 +47,7 @@ describe("the built client", () => {
     ["/pit/bench?rider=anna", "text/html; charset=utf-8", "no-cache"],
     ["/assets/index-BX3kq_9d.js", "text/javascript; charset=utf-8", "public, max-age=31536000, immutable"],
     ["/assets/style-a1B2c3D4.css", "text/css; charset=utf-8", "public, max-age=31536000, immutable"],
+    ["/assets/reader-a1B2c3D4.wasm", "application/wasm", "public, max-age=31536000, immutable"],
     ["/manifest.webmanifest", "application/manifest+json; charset=utf-8", "no-cache"],
     ["/name%20with%20space.svg", "image/svg+xml; charset=utf-8", "no-cache"],
   ])("serves %s as %s with caching %s", async (path, type, caching) => {
@@ -112,6 +114,7 @@ describe("the built client", () => {
         expect.arrayContaining([
           "default-src 'self'",
           `connect-src 'self' ws://127.0.0.1:${port} wss://127.0.0.1:${port}`,
+          "script-src 'self' 'wasm-unsafe-eval'",
           "object-src 'none'",
           "frame-ancestors 'none'",
         ]),
