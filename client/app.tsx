@@ -2,6 +2,7 @@ import { Route, Router } from "@solidjs/router";
 import { DeviceProvider } from "./device/device-context.tsx";
 import { PitRoutes } from "./pit/pit-routes.tsx";
 import { ReviewRoutes } from "./review/review-routes.tsx";
+import { HandOverByCodesScreen, TakeInByCodesScreen } from "./shell/codes-screens.tsx";
 import { HandOff } from "./shell/hand-off.tsx";
 import { Shell } from "./shell/shell.tsx";
 import { WhoAreYou } from "./shell/who-are-you.tsx";
@@ -14,6 +15,8 @@ export function App() {
       <Router root={Shell}>
         <Route path="/" component={WhoAreYou} />
         <Route path="/hand-off" component={HandOff} />
+        <Route path="/hand-off/hand-over" component={HandOverByCodesScreen} />
+        <Route path="/hand-off/take-in" component={TakeInByCodesScreen} />
         <PitRoutes />
         <TracksideRoutes />
         <ReviewRoutes />

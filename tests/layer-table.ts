@@ -59,7 +59,7 @@ export const layers: readonly Layer[] = [
   {
     room: "client/shell",
     rooms: [...planning, "client/device", "client/text", "client/widgets"],
-    packages: ["solid-js", "@solidjs/router", "virtual:pwa-register"],
+    packages: ["solid-js", "@solidjs/router", "zxing-wasm", "virtual:pwa-register"],
   },
   ...["client/pit", "client/trackside", "client/review"].map((room) => ({
     room,

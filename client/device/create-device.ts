@@ -19,7 +19,7 @@ import { deviceId, storedMember, storeMember } from "./identity.ts";
 import { browserStorage } from "./storage/browser-storage.ts";
 import { createIndexedDbStorage } from "./storage/indexed-db-storage.ts";
 import type { SyncStatus } from "./sync-status.ts";
-import { openTeamDevice } from "./team-device.ts";
+import { openTeamDevice, type TeamDevice } from "./team-device.ts";
 
 export interface Device {
   /** The ledger; reading it inside a computation re-runs that computation when records change. */
@@ -41,10 +41,12 @@ export interface Device {
   holdingOf(recordId: string): Holding;
   /** All documents that this device shows, as one file. */
   exportBundle(): Promise<MadeBundle>;
-  /** What a file would bring; changes nothing. */
+  /** What a bundle would bring; changes nothing. */
   describeBundle(bundle: Bundle): Promise<DescribedBundle>;
-  /** Merges a file, all of it or nothing. */
+  /** Merges a bundle, all of it or nothing. */
   importBundle(bundle: Bundle): Promise<MergedBundle>;
+  /** The hand-off by codes; its code is loaded when it is first asked for. */
+  codes: TeamDevice["codes"];
 }
 
 /** Opens the team on this device. Call it once, under the root. */
@@ -124,5 +126,6 @@ export function createDevice(): Device {
     exportBundle: () => team.exportBundle(member()?.name),
     describeBundle: team.describeBundle,
     importBundle: team.importBundle,
+    codes: team.codes,
   };
 }

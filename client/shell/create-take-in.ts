@@ -1,9 +1,9 @@
-/** Taking in another device's file: what it holds first, then the merge. */
+/** Taking in what another device has handed over: what it holds first, then the merge. */
 import { createSignal } from "solid-js";
 import type { Device } from "#client/device/create-device.ts";
 import type { Bundle, BundleRefusal } from "#client/device/hand-off/bundle.ts";
 import type { BundleNews } from "#client/device/hand-off/describe-bundle.ts";
-import { readBundle } from "#client/device/hand-off/read-bundle.ts";
+import { type BundleReading, readBundle } from "#client/device/hand-off/read-bundle.ts";
 import { handOff } from "#client/text/english/hand-off.ts";
 import { formatMoment } from "#client/widgets/format.ts";
 
@@ -18,6 +18,13 @@ export type TakeInState =
 export function createTakeIn(device: Device) {
   const [state, setState] = createSignal<TakeInState>({ state: "idle" });
   const refuse = ({ problem }: BundleRefusal): void => void setState({ state: "refused", sentence: problem.sentence });
+  /** Describes what was read, or says why it is refused. */
+  const take = async (reading: BundleReading): Promise<void> => {
+    if (!reading.ok) return refuse(reading);
+    const described = await device.describeBundle(reading.bundle);
+    if (!described.ok) return refuse(described);
+    setState({ state: "described", bundle: reading.bundle, news: described.news });
+  };
   const read = async (file: Blob): Promise<void> => {
     setState({ state: "reading" });
     let bytes: ArrayBuffer;
@@ -27,11 +34,7 @@ export function createTakeIn(device: Device) {
       setState({ state: "refused", sentence: handOff.takeIn.unreadable });
       return;
     }
-    const reading = readBundle(new Uint8Array(bytes));
-    if (!reading.ok) return refuse(reading);
-    const described = await device.describeBundle(reading.bundle);
-    if (!described.ok) return refuse(described);
-    setState({ state: "described", bundle: reading.bundle, news: described.news });
+    await take(readBundle(new Uint8Array(bytes)));
   };
   const merge = async (bundle: Bundle): Promise<void> => {
     setState({ state: "merging" });
@@ -39,7 +42,7 @@ export function createTakeIn(device: Device) {
     if (!merged.ok) return refuse(merged);
     setState({ state: "merged", sentence: mergedInWords(merged.news.records, merged.saved) });
   };
-  return { state, read, merge, leave: () => void setState({ state: "idle" }) };
+  return { state, read, take, merge, leave: () => void setState({ state: "idle" }) };
 }
 
 function mergedInWords(records: number, saved: boolean): string {

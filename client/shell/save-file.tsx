@@ -5,7 +5,7 @@ import { handOff } from "#client/text/english/hand-off.ts";
 import { Problem } from "#client/widgets/problem.tsx";
 import { createSaveFile, type SaveState } from "./create-save-file.ts";
 
-/** Everything on this device into a file. */
+/** What is on this device into a file, or to the screen as codes. */
 export function SaveFile() {
   const device = useDevice();
   const { state, problem, save, share } = createSaveFile(device);
@@ -27,6 +27,9 @@ export function SaveFile() {
         <button type="button" class="main" onClick={() => void save()}>
           {handOff.save.action}
         </button>
+        <A href="/hand-off/hand-over" class="button main">
+          {handOff.save.byCodes}
+        </A>
       </Show>
       <Problem sentence={only(state(), "refused")?.sentence ?? problem()} />
       <div aria-live="polite" class="stack">

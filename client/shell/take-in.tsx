@@ -1,19 +1,18 @@
-import { Match, Switch } from "solid-js";
+import { A } from "@solidjs/router";
 import { useDevice } from "#client/device/device-context.tsx";
 import { bundleEnding } from "#client/device/hand-off/bundle.ts";
 import { handOff } from "#client/text/english/hand-off.ts";
-import { Problem } from "#client/widgets/problem.tsx";
-import { BundleFacts } from "./bundle-facts.tsx";
-import { createTakeIn, type TakeInState } from "./create-take-in.ts";
+import { createTakeIn } from "./create-take-in.ts";
+import { TakeInSteps } from "./take-in-steps.tsx";
 
-/** Another device's file into this one. */
+/** What another device hands over into this one. */
 export function TakeIn() {
-  const { state, read, merge, leave } = createTakeIn(useDevice());
+  const takeIn = createTakeIn(useDevice());
   const choose = (input: HTMLInputElement): void => {
     const file = input.files?.[0];
     // Emptied, so that choosing the same file once more is a choice too.
     if (file)
-      void read(file).finally(() => {
+      void takeIn.read(file).finally(() => {
         input.value = "";
       });
   };
@@ -25,41 +24,10 @@ export function TakeIn() {
         <input type="file" aria-describedby="take-in-hint" onChange={(event) => choose(event.currentTarget)} />
       </label>
       <p id="take-in-hint">{handOff.takeIn.ending(bundleEnding)}</p>
-      <Problem sentence={only(state(), "refused")?.sentence} />
-      <div aria-live="polite" class="stack">
-        <Switch>
-          <Match when={state().state === "reading"}>
-            <p>{handOff.takeIn.reading}</p>
-          </Match>
-          <Match when={only(state(), "described")}>
-            {(described) => (
-              <BundleFacts
-                header={described().bundle.header}
-                news={described().news}
-                onMerge={() => void merge(described().bundle)}
-                onLeave={leave}
-              />
-            )}
-          </Match>
-          <Match when={state().state === "merging"}>
-            <p>{handOff.takeIn.merging}</p>
-          </Match>
-          <Match when={only(state(), "merged")}>
-            {(merged) => (
-              <p>
-                <strong>{merged().sentence}</strong>
-              </p>
-            )}
-          </Match>
-        </Switch>
-      </div>
+      <TakeInSteps takeIn={takeIn} />
+      <A href="/hand-off/take-in" class="button main">
+        {handOff.takeIn.byCodes}
+      </A>
     </section>
   );
-}
-
-function only<Name extends TakeInState["state"]>(
-  state: TakeInState,
-  name: Name,
-): Extract<TakeInState, { state: Name }> | undefined {
-  return state.state === name ? (state as Extract<TakeInState, { state: Name }>) : undefined;
 }

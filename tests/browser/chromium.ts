@@ -28,17 +28,29 @@ const quiet = [
   "--no-sandbox",
 ];
 
-/** Starts a browser; the caller closes it. */
-export async function launchChromium(): Promise<Browser> {
+/**
+ * Starts a browser; the caller closes it.
+ * @param film a file of raw video (YUV4MPEG2) that every camera in it shows, over and over; without one there is no camera
+ */
+export async function launchChromium(film?: string): Promise<Browser> {
+  const camera = film === undefined ? [] : cameraWith(film);
   const failures: string[] = [];
   for (const candidate of await candidates()) {
     try {
-      return await chromium.launch({ ...candidate, headless: true });
+      return await chromium.launch({ ...candidate, args: [...candidate.args, ...camera], headless: true });
     } catch (error) {
       failures.push(`${candidate.executablePath}: ${String(error).split("\n")[0]}`);
     }
   }
   throw new Error(`No Chromium starts here. Tried:\n${failures.join("\n")}`);
+}
+
+function cameraWith(film: string): readonly string[] {
+  return [
+    "--use-fake-device-for-media-stream",
+    "--use-fake-ui-for-media-stream",
+    `--use-file-for-fake-video-capture=${film}`,
+  ];
 }
 
 async function candidates(): Promise<readonly { readonly executablePath: string; readonly args: string[] }[]> {

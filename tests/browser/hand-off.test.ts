@@ -77,7 +77,7 @@ describe.sequential("a hand-off by file", () => {
     const { page } = mechanic;
     await linkOf(mechanic).click();
     await takeIn(mechanic);
-    await mechanic.sees("Nothing is new: this device has all that is in the file.");
+    await mechanic.sees("Nothing is new: this device has all that is in it.");
     expect(await page.getByRole("button", { name: "Merge it" }).count()).toBe(0);
     const other = { name: "photo.pitslate", mimeType: "image/png", buffer: Buffer.from("no bundle") };
     await page.getByLabel("Take in a file").setInputFiles(other);

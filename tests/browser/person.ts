@@ -34,6 +34,21 @@ export interface PersonOptions {
 
 /** Opens a device at the choice of who holds it, and chooses `name`. */
 export async function openPerson(name: string, options: PersonOptions): Promise<Person> {
+  const person = await openDevice(name, options, async () => {});
+  await person.page.getByRole("button", { name, exact: true }).click();
+  return person;
+}
+
+/** Opens a device whose sockets lead nowhere, so that it stays without a team. */
+export function openNewDevice(options: PersonOptions): Promise<Person> {
+  return openDevice("new device", options, (page) => page.routeWebSocket(/\/sync\//, () => {}));
+}
+
+async function openDevice(
+  name: string,
+  options: PersonOptions,
+  prepare: (page: Page) => Promise<void>,
+): Promise<Person> {
   const network = await openPitNetwork(options.port);
   const context: BrowserContext = await options.browser.newContext({
     viewport: { width: options.width, height: options.height },
@@ -49,8 +64,8 @@ export async function openPerson(name: string, options: PersonOptions): Promise<
     if (options.hasTouch) await control.tap();
     else await control.click();
   };
+  await prepare(page);
   await page.goto(network.origin);
-  await page.getByRole("button", { name, exact: true }).click();
   return {
     page,
     network,

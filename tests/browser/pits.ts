@@ -1,6 +1,6 @@
 /** The pits of a test: a pit laptop with the demo team, one browser, and people who open their devices in it. */
 import { launchChromium } from "./chromium.ts";
-import { openPerson, type Person, type PersonOptions } from "./person.ts";
+import { openNewDevice, openPerson, type Person, type PersonOptions } from "./person.ts";
 import { startPitLaptop } from "./pit-laptop.ts";
 
 /** The screens of the people in these tests. */
@@ -12,13 +12,16 @@ export const screens = {
 
 export interface Pits {
   open(name: string, screen: Omit<PersonOptions, "browser" | "port">): Promise<Person>;
+  /** A device that reaches the laptop for the program alone: it has no team, and nobody holds it. */
+  openNew(screen: Omit<PersonOptions, "browser" | "port">): Promise<Person>;
   /** Closes the devices, the browser and the laptop. */
   close(): Promise<void>;
 }
 
-export async function openPits(): Promise<Pits> {
+/** @param film what every camera shows, see {@link launchChromium} */
+export async function openPits(film?: string): Promise<Pits> {
   const laptop = await startPitLaptop();
-  const browser = await launchChromium().catch(async (error: unknown) => {
+  const browser = await launchChromium(film).catch(async (error: unknown) => {
     await laptop.close();
     throw error;
   });
@@ -26,6 +29,11 @@ export async function openPits(): Promise<Pits> {
   return {
     open: async (name, screen) => {
       const person = await openPerson(name, { browser, port: laptop.port, ...screen });
+      people.push(person);
+      return person;
+    },
+    openNew: async (screen) => {
+      const person = await openNewDevice({ browser, port: laptop.port, ...screen });
       people.push(person);
       return person;
     },

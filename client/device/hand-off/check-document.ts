@@ -29,7 +29,7 @@ export function checkDocument({
 
 /** Says which document is refused, before the reason. */
 export function refuseDocument(name: string, reason: string): BundleRefusal {
-  return refuseBundle("refused document", `Part of the file (${name}) cannot be taken in. ${reason}`);
+  return refuseBundle("refused document", `Part of it (${name}) cannot be taken in. ${reason}`);
 }
 
 export function summarize({ name, records }: BundleDocument): DocumentSummary {

@@ -1,12 +1,6 @@
 /** QR codes out of a picture, by the reader part of zxing-wasm. */
 import { prepareZXingModule, readBarcodes } from "zxing-wasm/reader";
-
-/** Pixels of four bytes (red, green, blue, alpha), row by row: what a canvas gives. */
-export interface Picture {
-  readonly data: Uint8ClampedArray<ArrayBuffer>;
-  readonly width: number;
-  readonly height: number;
-}
+import type { Picture } from "./picture.ts";
 
 /** The bytes of the codes in a picture; none when there is no code or it cannot be read. */
 export type CodeReader = (picture: Picture) => Promise<readonly Uint8Array[]>;

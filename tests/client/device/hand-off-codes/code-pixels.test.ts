@@ -9,7 +9,8 @@ import { type CodeKind, frameBytes, largestQrVersion, payloadBytes } from "#clie
 import { type CodeSequence, createCodeSequence } from "#client/device/hand-off/codes/code-sequence.ts";
 import { type CodeOutcome, collectCodes } from "#client/device/hand-off/codes/collect-codes.ts";
 import { codeModules } from "#client/device/hand-off/codes/draw-code.ts";
-import { type CodeReader, createCodeReader, type Picture } from "#client/device/hand-off/codes/read-code.ts";
+import type { Picture } from "#client/device/hand-off/codes/picture.ts";
+import { type CodeReader, createCodeReader } from "#client/device/hand-off/codes/read-code.ts";
 import type { TeamDevice } from "#client/device/team-device.ts";
 import { settledValue } from "#core/ledger/ledger.ts";
 import { settingKind } from "#core/weekend/record-kinds.ts";

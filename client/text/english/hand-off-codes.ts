@@ -1,0 +1,51 @@
+/** English texts of the hand-off by codes. */
+export const handOffCodes = {
+  send: {
+    title: "Hand over by codes",
+    readFirst: "1. Read what the other device has",
+    how: "On the other device choose “Take in by codes”. It shows a code: point this device's camera at it.",
+    showNext: "2. Let the other device read this",
+    answer: (entries: number) => `${entries === 1 ? "1 entry is" : `${entries} entries are`} new for the other device.`,
+    again: "Read another device",
+    everything: "Show everything",
+    everythingHow: "Where this device has no camera it can show everything it has, which takes more codes.",
+    everythingShown: "Everything on this device. The other device may have some of it already.",
+  },
+  receive: {
+    title: "Take in by codes",
+    showFirst: "1. Let the other device read this",
+    how: "On the other device choose “Hand over by codes”, and let its camera read this code.",
+    nobody: "Nobody has said who has this device yet. Riders' entries come once that is said.",
+    readNext: "2. Read the answer",
+    readHow: "The other device shows its answer: point this device's camera at it.",
+    next: "It has read it: read the answer",
+    back: "Show the code again",
+    onward: "Now the other way round",
+  },
+  preparing: "Making the code…",
+  code: {
+    one: "Code with all of it",
+    name: (number: number) => `Code ${number}`,
+    several: (needed: number, duration: string) =>
+      `It takes about ${needed} codes, ${duration}. It does not matter which of them are read, or missed.`,
+    pause: "Pause",
+    play: "Go on",
+    next: "Next code",
+    seconds: (seconds: number) => `${seconds} seconds or more`,
+    minutes: (minutes: number) => (minutes === 1 ? "1 minute or more" : `${minutes} minutes or more`),
+  },
+  camera: {
+    start: "Read with the camera",
+    stop: "Stop the camera",
+    starting: "Starting the camera…",
+    view: "What the camera sees",
+    looking: "No code seen yet. Hold the code still, so that it fills most of the picture.",
+    progress: (read: number, needed: number) => `${read} of about ${needed} codes read`,
+    insecure:
+      "A browser gives the camera only to pages that came by https or from this machine. This page did not, so hand over by file.",
+    none: "This device has no camera that the browser can use. Hand over by file instead.",
+    refused: "The camera was not allowed. Allow it for this page in the browser's settings, or hand over by file.",
+    failed: "The camera does not start; another program may be using it. Try again, or hand over by file.",
+    noReader: "The reader of codes could not be loaded. Try again, or hand over by file.",
+  },
+} as const;
