@@ -4,7 +4,7 @@
  * the network, and nothing is written before it has loaded.
  */
 import * as Y from "yjs";
-import { createContentDigest, reaches } from "#core/ledger/content-digest.ts";
+import { type ContentDigest, createContentDigest, reaches } from "#core/ledger/content-digest.ts";
 import { connectDocument } from "#core/ledger/document.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import type { LedgerRecord } from "#core/ledger/record.ts";
@@ -36,6 +36,8 @@ export interface DocumentReplica {
   state(beyond?: Uint8Array): Uint8Array;
   /** The document's state vector. */
   vector(): Uint8Array;
+  /** What stands below these clocks, as a number to compare; undefined while not all of it is here. */
+  digestAt: ContentDigest["at"];
   /** Who is proven to hold a record of this document on its disk. */
   holdingOf(recordId: string): Holding;
   /** Somebody else has the device now. */
@@ -164,6 +166,7 @@ export function openReplica(name: string, context: ReplicaContext): DocumentRepl
     },
     state: (beyond) => stateWithoutGaps(ydoc, beyond),
     vector: () => Y.encodeStateVector(ydoc),
+    digestAt: digest.at,
     holdingOf: (recordId) => {
       const facts = connection?.facts();
       const held = facts?.held ?? facts?.lastHeld;

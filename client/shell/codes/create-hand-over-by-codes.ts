@@ -3,6 +3,7 @@ import { createSignal } from "solid-js";
 import type { Device } from "#client/device/create-device.ts";
 import type { CodeKind } from "#client/device/hand-off/codes/code-frame.ts";
 import { type CodeSequence, createCodeSequence } from "#client/device/hand-off/codes/code-sequence.ts";
+import { handOff } from "#client/text/english/hand-off.ts";
 import { handOffCodes } from "#client/text/english/hand-off-codes.ts";
 
 export type HandOverState =
@@ -20,7 +21,9 @@ export function createHandOverByCodes(device: Device) {
   };
   const answer = async (holdings: Uint8Array): Promise<void> => {
     setState({ state: "busy" });
-    const made = await (await device.codes()).answer(holdings, device.member()?.name);
+    const codes = await device.codes().catch(() => undefined);
+    if (codes === undefined) return refuse(handOff.codesNotLoaded);
+    const made = await codes.answer(holdings, device.member()?.name);
     if (made.ok) show("answer", made.content, handOffCodes.send.answer(made.entries));
     else refuse(made.problem.sentence);
   };

@@ -5,6 +5,7 @@ import type { CodeKind } from "#client/device/hand-off/codes/code-frame.ts";
 import { type CodeSequence, createCodeSequence } from "#client/device/hand-off/codes/code-sequence.ts";
 import { readBundle } from "#client/device/hand-off/read-bundle.ts";
 import { createTakeIn } from "#client/shell/create-take-in.ts";
+import { handOff } from "#client/text/english/hand-off.ts";
 
 export function createTakeInByCodes(device: Device) {
   const takeIn = createTakeIn(device);
@@ -14,7 +15,9 @@ export function createTakeInByCodes(device: Device) {
   const showHoldings = async (): Promise<void> => {
     takeIn.leave();
     setStep("show");
-    const made = createCodeSequence("holdings", await (await device.codes()).holdings());
+    const codes = await device.codes().catch(() => undefined);
+    if (codes === undefined) return void setProblem(handOff.codesNotLoaded);
+    const made = createCodeSequence("holdings", await codes.holdings());
     setProblem(made.ok ? undefined : made.problem.sentence);
     setSequence(made.ok ? made.sequence : undefined);
   };

@@ -103,10 +103,6 @@ export function sessionOf(content: Uint8Array): Uint8Array {
   return digest(content).slice(0, SESSION);
 }
 
-export function sameBytes(first: Uint8Array, second: Uint8Array): boolean {
-  return first.length === second.length && first.every((byte, index) => byte === second[index]);
-}
-
 /** The content fills its blocks: all but the last to their end. */
 function isPossible({ blocks, length, payload }: CodeFrame): boolean {
   return (

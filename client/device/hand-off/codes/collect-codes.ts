@@ -1,5 +1,7 @@
 /** The receiving side of a code sequence: frames as the camera reads them, in any order, until the content is whole. */
-import { type CodeFrame, type CodeKind, type FrameReading, readFrame, sameBytes, sessionOf } from "./code-frame.ts";
+
+import { bytesEqual } from "#client/device/bytes-equal.ts";
+import { type CodeFrame, type CodeKind, type FrameReading, readFrame, sessionOf } from "./code-frame.ts";
 import { type BlockGathering, blocksOfFrame, gatherBlocks } from "./fountain.ts";
 
 export type CodeOutcome =
@@ -31,7 +33,7 @@ export function collectCodes(wanted: readonly CodeKind[]): CodeCollection {
     const content = gathering.joined()?.slice(0, first.length);
     if (content === undefined) return { type: "read" };
     sequence = undefined;
-    if (!sameBytes(sessionOf(content), first.session)) {
+    if (!bytesEqual(sessionOf(content), first.session)) {
       return leaveOut("The codes do not fit together. Reading starts again from the first.");
     }
     return { type: "done", kind: first.kind, content };
@@ -57,7 +59,7 @@ const unwanted: Readonly<Record<CodeKind, string>> = {
 
 function isOfSameSequence(frame: CodeFrame, first: CodeFrame): boolean {
   return (
-    sameBytes(frame.session, first.session) &&
+    bytesEqual(frame.session, first.session) &&
     frame.kind === first.kind &&
     frame.blocks === first.blocks &&
     frame.length === first.length &&

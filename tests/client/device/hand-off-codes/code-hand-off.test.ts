@@ -143,6 +143,15 @@ describe("no answer is made", () => {
     );
   });
 
+  test("to a device that holds something else under the same numbers: it would be told that it has everything", async () => {
+    const pit = await deviceWith("pit");
+    const other = stateOf([recordOf(`setting:${KEY}`, setting(70), 9)], 12);
+    const twin = await deviceWith("twin", [...teamDocuments().slice(0, 1), { name: riderDocument, update: other }]);
+    expect(await answerOf(pit, await holdingsOf(twin))).toMatchObject({ ok: false, problem: { type: "differs" } });
+    pit.writerFor("kim").set(settingKind, KEY, setting(64));
+    expect(await answerOf(pit, await holdingsOf(twin))).toMatchObject({ ok: false, problem: { type: "differs" } });
+  });
+
   test("beyond what there is, whatever clocks the other device claims", async () => {
     const pit = await deviceWith("pit");
     const vector = Y.encodeStateVector(
@@ -151,9 +160,10 @@ describe("no answer is made", () => {
         [12, 0],
       ]),
     );
+    const digest = new Uint8Array(32);
     const claimed = writeHoldings("all", [
-      { name: "team", vector },
-      { name: riderDocument, vector },
+      { name: "team", vector, digest },
+      { name: riderDocument, vector, digest },
     ]);
     expect(await answerOf(pit, claimed)).toMatchObject({ ok: true, entries: 1 });
   });
