@@ -4,8 +4,8 @@
  *
  * The first frames carry one block each, so that whoever misses none needs no more. Every later frame mixes about half
  * of the blocks, drawn by its number. From any B + e such frames, B blocks come back with a probability of at least
- * 1 - 2^-e, whatever B is (D. J. C. MacKay, "Fountain codes", IEE Proceedings Communications 152 (6), 2005, section 2):
- * about two frames more than blocks on average. Sparse codes (LT, Raptor) need less arithmetic, but more frames at the
+ * 1 - 2^-e, whatever B is (D. J. C. MacKay, "Fountain codes", IEE Proceedings Communications 152 (6), 2005, pages 1062 to
+ * 1068): 1.6 frames more than blocks on average. Sparse codes (LT, Raptor) need less arithmetic, but more frames at the
  * few hundred blocks here, and frames cost time in front of the camera.
  */
 import { digest } from "lib0/hash/sha256";
