@@ -1,11 +1,12 @@
 /** Hand-off by codes: what one device has, and the other's answer to it. */
 import fc from "fast-check";
+import * as decoding from "lib0/decoding";
 import { describe, expect, test } from "vitest";
 import * as Y from "yjs";
 import { readAnswer, writeAnswer } from "#client/device/hand-off/codes/answer.ts";
 import { payloadBytes, sessionOf } from "#client/device/hand-off/codes/code-frame.ts";
 import { readHoldings, writeHoldings } from "#client/device/hand-off/codes/holdings.ts";
-import { packContent } from "#client/device/hand-off/codes/packed-content.ts";
+import { allowedPlainBytes, packContent, unpackContent } from "#client/device/hand-off/codes/packed-content.ts";
 import type { TeamDevice } from "#client/device/team-device.ts";
 import { settledValue } from "#core/ledger/ledger.ts";
 import { riderKind } from "#core/team/record-kinds.ts";
@@ -224,9 +225,12 @@ describe("an answer is refused, and nothing changes, when", () => {
     );
   });
 
-  test("it swells to more than was announced", () => {
-    const large = packContent((encoder) => void encoder.bufs.push(new Uint8Array(9 * 1024 * 1024)));
-    expect(large.length).toBeLessThan(10_000);
-    expect(readAnswer(large)).toMatchObject({ ok: false, problem: { type: "damaged" } });
+  test("it swells to more than is allowed, however small it came", () => {
+    const zeros = (bytes: number) => packContent((encoder) => void encoder.bufs.push(new Uint8Array(bytes)));
+    const read = (content: Uint8Array) => unpackContent(content, decoding.readTailAsUint8Array)?.length;
+    expect(zeros(allowedPlainBytes + 1).length).toBeLessThan(10_000);
+    expect(read(zeros(allowedPlainBytes))).toBe(allowedPlainBytes);
+    expect(read(zeros(allowedPlainBytes + 1))).toBeUndefined();
+    expect(readAnswer(zeros(allowedPlainBytes + 1))).toMatchObject({ ok: false, problem: { type: "damaged" } });
   });
 });
