@@ -28,7 +28,7 @@ export function collectCodes(wanted: readonly CodeKind[]): CodeCollection {
     if (!wanted.includes(frame.kind)) return leaveOut(unwanted[frame.kind]);
     sequence ??= { first: frame, gathering: gatherBlocks(frame.blocks, frame.payload.length) };
     const { first, gathering } = sequence;
-    if (!isOfSameSequence(frame, first)) return leaveOut("This code belongs to another hand-off; it is left out.");
+    if (!isOfSameSequence(frame, first)) return leaveOut(another);
     gathering.add(blocksOfFrame(first.session, frame.number, first.blocks), frame.payload);
     const content = gathering.joined()?.slice(0, first.length);
     if (content === undefined) return { type: "read" };
@@ -43,6 +43,9 @@ export function collectCodes(wanted: readonly CodeKind[]): CodeCollection {
     progress: () => sequence && { read: sequence.gathering.known(), needed: sequence.first.blocks },
   };
 }
+
+const another =
+  "This code belongs to another hand-off than the first one read; it is left out. To read this one, stop the camera and start it again.";
 
 const unreadable: Readonly<Record<Extract<FrameReading, { ok: false }>["type"], string>> = {
   foreign: "This code is not one of Pitslate's hand-off.",
