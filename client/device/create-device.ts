@@ -39,8 +39,8 @@ export interface Device {
   resolve: Writer["resolve"];
   /** Who is proven to hold a record on its disk. */
   holdingOf(recordId: string): Holding;
-  /** All documents that this device shows, as one file. */
-  exportBundle(): Promise<MadeBundle>;
+  /** The documents of this device as one file: "all" that are on it, or those that are open. */
+  exportBundle(extent: "all" | "open"): Promise<MadeBundle>;
   /** What a bundle would bring; changes nothing. */
   describeBundle(bundle: Bundle): Promise<DescribedBundle>;
   /** Merges a bundle, all of it or nothing. */
@@ -123,7 +123,7 @@ export function createDevice(): Device {
       facts();
       return team.holdingOf(recordId);
     },
-    exportBundle: () => team.exportBundle(member()?.name),
+    exportBundle: (extent) => team.exportBundle(extent, member()?.name),
     describeBundle: team.describeBundle,
     importBundle: team.importBundle,
     codes: team.codes,

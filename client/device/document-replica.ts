@@ -16,6 +16,7 @@ import type { OpenSocket } from "./connection/socket.ts";
 import type { Rank, SocketSlots } from "./connection/socket-slots.ts";
 import { localClocks } from "./local-clocks.ts";
 import { createDocumentReceipts, type Holder } from "./receipts/document-receipts.ts";
+import { stateWithoutGaps } from "./state-without-gaps.ts";
 import type { DeviceStorage, Timers } from "./storage/device-storage.ts";
 import { keepDocument } from "./storage/keep-document.ts";
 import { type DocumentFacts, waitingRecords } from "./sync-status.ts";
@@ -187,16 +188,4 @@ export function openReplica(name: string, context: ReplicaContext): DocumentRepl
       ydoc.destroy();
     },
   };
-}
-
-/** Yjs adds what waits for missing entries to the state of a document; another device could not place it. */
-function stateWithoutGaps(ydoc: Y.Doc, beyond?: Uint8Array): Uint8Array {
-  const { store } = ydoc;
-  const pending = store.pendingStructs;
-  store.pendingStructs = null;
-  try {
-    return Y.encodeStateAsUpdate(ydoc, beyond);
-  } finally {
-    store.pendingStructs = pending;
-  }
 }

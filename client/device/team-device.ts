@@ -15,6 +15,7 @@ import { type DeviceSurroundings, type DocumentReplica, type Holding, openReplic
 import type { CodeHandOff } from "./hand-off/codes/code-hand-off.ts";
 import { createHandOff, type HandOff, type HandOffContext } from "./hand-off/hand-off.ts";
 import { openSeasons, writingSeason } from "./open-seasons.ts";
+import { rememberOwing } from "./owing-documents.ts";
 import { type SyncStatus, syncStatus } from "./sync-status.ts";
 
 export interface TeamDevice extends HandOff {
@@ -67,7 +68,9 @@ export function openTeamDevice(context: TeamDeviceContext): TeamDevice {
   let wasConnected = false;
 
   const factsChanged = (): void => {
-    const connected = replicas.size > 0 && [...replicas.values()].every((replica) => replica.facts().connected);
+    const all = [...replicas.values()].map((replica) => ({ name: replica.name, facts: replica.facts() }));
+    const connected = all.length > 0 && all.every(({ facts }) => facts.connected);
+    owing.follow(all.filter(({ name, facts }) => name !== "team" && facts.waiting > 0).map(({ name }) => name));
     if (wasConnected && !connected) offlineSince = now();
     wasConnected = connected;
     for (const listener of [...listeners]) listener();
@@ -94,6 +97,7 @@ export function openTeamDevice(context: TeamDeviceContext): TeamDevice {
     // The season that is written first: who waits for a place waits in the order of opening.
     for (const season of [writing, ...others]) for (const rider of riders) open(`rider/${rider}/${season}`);
   };
+  const owing = rememberOwing(context.storage, open);
   open("team");
   const stopFollowing = ledger.onChange((subjects) => {
     for (const subject of subjects) {
@@ -175,6 +179,7 @@ export function openTeamDevice(context: TeamDeviceContext): TeamDevice {
     onStatus,
     close: () => {
       stopFollowing();
+      owing.close();
       for (const replica of replicas.values()) replica.close();
       replicas.clear();
     },

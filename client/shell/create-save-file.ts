@@ -27,7 +27,7 @@ export function createSaveFile(device: Device) {
   const save = async (): Promise<void> => {
     setState({ state: "busy" });
     setProblem(undefined);
-    const made = await device.exportBundle();
+    const made = await device.exportBundle("all");
     if (!made.ok) {
       setState({ state: "refused", sentence: made.problem.sentence });
       return;
@@ -39,7 +39,7 @@ export function createSaveFile(device: Device) {
     setState({
       state: "made",
       file,
-      sentence: handOff.save.done(file.name, entries),
+      sentence: `${handOff.save.done(file.name, entries)}${made.isIncomplete ? ` ${handOff.save.incomplete}` : ""}`,
       lines: documentLines(device.ledger(), documents),
       canShare: canShare(file),
     });

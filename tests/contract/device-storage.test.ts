@@ -49,6 +49,15 @@ describe.each(storages)("a device's storage %s", (_name, open) => {
     expect(await contentOf(again(), "rider/alder/2026")).toEqual(["c"]);
   });
 
+  test("names the documents that it has kept, after a restart too", async () => {
+    const { storage, again } = open();
+    expect(await storage.documents()).toEqual([]);
+    for (const name of ["team", "rider/alder/2026"]) {
+      for (const update of entries("a").updates) await storage.append(name, update);
+    }
+    expect([...(await again().documents())].sort()).toEqual(["rider/alder/2026", "team"]);
+  });
+
   test("keeps notes beside the document, the last one of each in place of the others", async () => {
     const { storage, again } = open();
     expect(await storage.loadNote("team", "receipts")).toBeUndefined();

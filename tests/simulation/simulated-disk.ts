@@ -51,6 +51,7 @@ export function createSimulatedDisk(time: VirtualTime, chance: Chance, mutation:
     });
   };
   return {
+    documents: async () => [...documents.keys()],
     load: (document) =>
       new Promise((resolve) => {
         time.after(chance.whole(1, 10), () => resolve(documents.get(document) ?? []));

@@ -11,6 +11,7 @@ import { inspectUpdate, type UpdateInspection } from "#core/ledger/update-guard.
 import { allowedUnpackedBytes, type Bundle, type BundleRefusal, type NamedUpdate, refuseBundle } from "./bundle.ts";
 import { refuseDocument } from "./check-document.ts";
 import { type BundleNews, describeBundle, isOfAnotherTeam } from "./describe-bundle.ts";
+import { readKeptDocuments } from "./kept-documents.ts";
 import { type MadeBundle, makeBundle } from "./make-bundle.ts";
 
 export type DescribedBundle = { readonly ok: true; readonly news: BundleNews } | BundleRefusal;
@@ -24,8 +25,8 @@ export type MergedBundle =
   | BundleRefusal;
 
 export interface HandOff {
-  /** All documents that this device has open, once they have been read. */
-  exportBundle(madeBy?: string): Promise<MadeBundle>;
+  /** The documents of this device, once they have been read: "all", or those that are open. */
+  exportBundle(extent: "all" | "open", madeBy?: string): Promise<MadeBundle>;
   /** What the bundle would bring; changes nothing. */
   describeBundle(bundle: Bundle): Promise<DescribedBundle>;
   /** Merges all documents of the bundle, or none. A second time changes nothing. */
@@ -71,11 +72,17 @@ export function createHandOff(context: HandOffContext): HandOff {
   };
 
   return {
-    exportBundle: async (madeBy) => {
+    exportBundle: async (extent, madeBy) => {
       await whenLoaded(context);
-      const documents = [...replicas.values()].map((replica) => ({ name: replica.name, update: replica.state() }));
+      const shown = [...replicas.values()].map((replica) => ({ name: replica.name, update: replica.state() }));
+      const room = allowedUnpackedBytes - shown.reduce((sum, { update }) => sum + update.length, 0) - HEADROOM_BYTES;
+      const kept =
+        extent === "open"
+          ? { documents: [], isIncomplete: false }
+          : await readKeptDocuments(context.storage, (name) => replicas.has(name), room);
       return makeBundle({
-        documents,
+        documents: [...shown, ...kept.documents],
+        isIncomplete: kept.isIncomplete,
         device: context.deviceId,
         at: context.now(),
         ...(madeBy !== undefined && { madeBy }),
@@ -102,6 +109,9 @@ export function createHandOff(context: HandOffContext): HandOff {
     },
   };
 }
+
+/** Names and lengths of the documents in a bundle. */
+const HEADROOM_BYTES = 1024 * 1024;
 
 interface Compared {
   readonly ok: true;

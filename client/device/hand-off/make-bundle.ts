@@ -18,6 +18,7 @@ import { packDocuments } from "./packed-documents.ts";
 export interface BundleContents {
   /** Whole documents, each named once. */
   readonly documents: readonly NamedUpdate[];
+  readonly isIncomplete?: boolean;
   readonly team?: string;
   /** Name of the member who holds the device. */
   readonly madeBy?: string;
@@ -27,11 +28,17 @@ export interface BundleContents {
 }
 
 export type MadeBundle =
-  | { readonly ok: true; readonly bytes: Uint8Array; readonly header: Omit<BundleHeader, "sha256"> }
+  | {
+      readonly ok: true;
+      readonly bytes: Uint8Array;
+      readonly header: Omit<BundleHeader, "sha256">;
+      /** Older documents of this device are not in it: they could not be read, or had no room. */
+      readonly isIncomplete: boolean;
+    }
   | BundleRefusal;
 
 /** Makes the file that any device can read; what no device could take in is refused here already. */
-export function makeBundle({ documents, team, madeBy, device, at }: BundleContents): MadeBundle {
+export function makeBundle({ documents, isIncomplete = false, team, madeBy, device, at }: BundleContents): MadeBundle {
   const checked: BundleDocument[] = [];
   for (const document of documents) {
     const check = checkDocument(document);
@@ -54,5 +61,5 @@ export function makeBundle({ documents, team, madeBy, device, at }: BundleConten
   if (bytes > allowedUnpackedBytes || file.length > allowedFileBytes || documents.length > allowedDocuments) {
     return refuseBundle("too large", "There is more on this device than fits into one file.");
   }
-  return { ok: true, bytes: file, header };
+  return { ok: true, bytes: file, header, isIncomplete };
 }

@@ -4,6 +4,8 @@
  * is broken means that they may not be, and the caller has to try again.
  */
 export interface DeviceStorage {
+  /** Names of the documents that may be kept here; as many as the device can tell. */
+  documents(): Promise<readonly string[]>;
   /** Every update of a document, oldest first; none for a document that was never kept. */
   load(document: string): Promise<readonly Uint8Array[]>;
   /** Keeps one more update. */
@@ -19,8 +21,8 @@ export interface DeviceStorage {
   keepNote(document: string, note: Note, bytes: Uint8Array): Promise<void>;
 }
 
-/** What devices said that they hold, and what the server proved last. */
-export type Note = "receipts" | "held";
+/** What devices said that they hold, what the server proved last, and (of the team's document) which documents it lacks. */
+export type Note = "receipts" | "held" | "owing";
 
 /** Timers, passed in so that a simulation has its own time. */
 export interface Timers {

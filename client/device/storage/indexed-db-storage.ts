@@ -58,6 +58,11 @@ export function createIndexedDbStorage(prefix: string): DeviceStorage {
   };
 
   return {
+    documents: async () => {
+      // Older browsers cannot list them; then only what is open is known.
+      const known = (await indexedDB.databases?.()) ?? [];
+      return known.flatMap(({ name }) => (name?.startsWith(`${prefix}/`) ? [name.slice(prefix.length + 1)] : []));
+    },
     load: (document) => within(document, (database) => database.getAll("updates")),
     append: (document, update) =>
       within(document, async (database) => {

@@ -7,6 +7,7 @@ export function createMemoryStorage(): DeviceStorage {
   const documents = new Map<string, readonly Uint8Array[]>();
   const notes = new Map<string, Uint8Array>();
   return {
+    documents: async () => [...documents.keys()],
     load: async (document) => documents.get(document) ?? [],
     append: async (document, update) => {
       documents.set(document, [...(documents.get(document) ?? []), update]);

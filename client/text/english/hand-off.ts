@@ -12,6 +12,7 @@ export const handOff = {
     share: "Pass the file on",
     busy: "Making the file…",
     done: (name: string, entries: number) => `${name} is made, with ${inEntries(entries)}.`,
+    incomplete: "Older documents of this device could not be read, or had no room, and are not in it.",
     where: "It is where this browser puts its downloads.",
     holds: "In the file",
     whoFirst: "Say first who has this device. Only then it has the riders' entries open.",

@@ -47,7 +47,7 @@ function bundleOf(documents: readonly NamedUpdate[]): Bundle {
 
 /** What a device exports, as another one reads it. */
 async function exported(from: TeamDevice): Promise<Bundle> {
-  const made = await from.exportBundle("Kim Larch");
+  const made = await from.exportBundle("all", "Kim Larch");
   const reading = made.ok ? readBundle(made.bytes) : made;
   if (!reading.ok) throw new Error(reading.problem.sentence);
   return reading.bundle;
@@ -136,6 +136,53 @@ describe("a file handed over", () => {
     expect(merged).toMatchObject({ ok: true, news: { records: 1 } });
     expect(phone.ledger.record(later.id)).toEqual(later);
     expect(mainPressure(phone).state).toBe("disputed");
+  });
+});
+
+describe("what a phone took in for others", () => {
+  test("is passed on after a restart, though the phone does not show it", async () => {
+    const storage = createMemoryStorage();
+    (await filled("phone", storage, [])).close();
+    const again = device("phone", storage, []);
+    await vi.waitFor(() => expect(again.isLoaded()).toBe(true));
+    const names = (await exported(again)).documents.map(({ name }) => name);
+    expect(names).toContain(riderDocument);
+  });
+
+  test("is opened again at the next start, so that it gets to the server", async () => {
+    const storage = createMemoryStorage();
+    const first = await filled("phone", storage, []);
+    expect(settledValue(mainPressure(first))).toEqual(setting(62));
+    first.close();
+    const again = device("phone", storage, []);
+    await vi.waitFor(() => expect(settledValue(mainPressure(again))).toEqual(setting(62)));
+    expect(again.status()).toMatchObject({ waiting: 3 });
+  });
+
+  test("stays closed when nothing of it is owed to the server, and is passed on all the same", async () => {
+    const storage = createMemoryStorage();
+    for (const { name, update } of teamDocuments()) await storage.append(name, update);
+    const opened = device("phone", storage, []);
+    await vi.waitFor(() => expect(opened.ledger.keys(memberKind)).toEqual(["kim"]));
+    expect(mainPressure(opened).state).toBe("absent");
+    const made = await opened.exportBundle("all");
+    if (!made.ok) throw new Error(made.problem.sentence);
+    expect(made.header.documents.map(({ name }) => name).sort()).toEqual([riderDocument, "team"].sort());
+    expect(made.isIncomplete).toBe(false);
+    const onlyOpen = await opened.exportBundle("open");
+    expect(onlyOpen.ok && onlyOpen.header.documents.map(({ name }) => name)).toEqual(["team"]);
+  });
+
+  test("is said to be missing from the file when the disk does not give it", async () => {
+    const disk = createMemoryStorage();
+    for (const { name, update } of teamDocuments()) await disk.append(name, update);
+    const storage: DeviceStorage = {
+      ...disk,
+      load: (name) => (name === riderDocument ? Promise.reject(new Error("It cannot be read.")) : disk.load(name)),
+    };
+    const opened = device("phone", storage, []);
+    await vi.waitFor(() => expect(opened.ledger.keys(memberKind)).toEqual(["kim"]));
+    expect(await opened.exportBundle("all")).toMatchObject({ ok: true, isIncomplete: true });
   });
 });
 
