@@ -5,6 +5,7 @@ export function createMemoryStore(): UpdateStore {
   const log: LogEntry[] = [];
   const receipts = new Map<string, Map<string, Uint8Array>>();
   const refused: QuarantinedUpdate[] = [];
+  const positions = new Map<string, number>();
   let open = true;
   const assertOpen = (): void => {
     if (!open) throw new Error("The log is closed.");
@@ -12,7 +13,9 @@ export function createMemoryStore(): UpdateStore {
   return {
     append(entries) {
       assertOpen();
-      for (const entry of entries) log.push({ document: entry.document, update: entry.update.slice() });
+      for (const { document, update } of entries) {
+        positions.set(document, log.push({ document, update: update.slice() }));
+      }
     },
     load(document) {
       assertOpen();
@@ -20,7 +23,11 @@ export function createMemoryStore(): UpdateStore {
     },
     documents() {
       assertOpen();
-      return [...new Set(log.map((entry) => entry.document))].sort();
+      return [...positions.keys()].sort();
+    },
+    positions() {
+      assertOpen();
+      return new Map(positions);
     },
     keepReceipts(entries) {
       assertOpen();

@@ -67,7 +67,7 @@ function storeOn(database: Database.Database, path: string, unlock: () => void):
   const upsertReceipt = database.prepare("INSERT OR REPLACE INTO receipt (document, device, bytes) VALUES (?, ?, ?)");
   const selectReceipts = database.prepare("SELECT bytes FROM receipt WHERE document = ?");
   const selectDocument = database.prepare("SELECT bytes FROM accepted WHERE document = ? ORDER BY id");
-  const selectNames = database.prepare("SELECT DISTINCT document FROM accepted ORDER BY document");
+  const positions = readPositions(database);
   const selectQuarantine = database.prepare("SELECT document, bytes, reason FROM quarantine ORDER BY id");
   let open = true;
   // The library goes on writing through prepared statements of a closed database.
@@ -77,9 +77,13 @@ function storeOn(database: Database.Database, path: string, unlock: () => void):
   return {
     append(entries) {
       assertOpen();
+      const written = new Map<string, number>();
       inTransaction(database, () => {
-        for (const entry of entries) insertAccepted.run(entry.document, entry.update);
+        for (const { document, update } of entries) {
+          written.set(document, Number(insertAccepted.run(document, update).lastInsertRowid));
+        }
       });
+      for (const [document, position] of written) positions.set(document, position);
     },
     load(document) {
       assertOpen();
@@ -87,7 +91,11 @@ function storeOn(database: Database.Database, path: string, unlock: () => void):
     },
     documents() {
       assertOpen();
-      return selectNames.all().map((row) => textIn(row, "document"));
+      return [...positions.keys()].sort();
+    },
+    positions() {
+      assertOpen();
+      return new Map(positions);
     },
     keepReceipts(receipts) {
       assertOpen();
@@ -132,6 +140,12 @@ function storeOn(database: Database.Database, path: string, unlock: () => void):
       }
     },
   };
+}
+
+/** Read once: the index is walked from end to end, which would be too much for every question. */
+function readPositions(database: Database.Database): Map<string, number> {
+  const rows = database.prepare("SELECT document, max(id) AS position FROM accepted GROUP BY document").all();
+  return new Map(rows.map((row) => [textIn(row, "document"), numberIn(row, "position")]));
 }
 
 /** The library's own `transaction` loses the first error when the rollback fails too, so this one keeps it. */

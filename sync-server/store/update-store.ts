@@ -22,6 +22,12 @@ export type UpdateStore = {
   keepReceipts(receipts: readonly ReceiptEntry[]): void;
   /** The kept receipts of a document, in no order that matters. */
   receipts(document: string): readonly Uint8Array[];
+  /**
+   * For every document with at least one update the number of its newest one. Numbers begin at 1 and grow from update to
+   * update over all documents; one is never given twice in the life of the log, which ends when a backup takes its place.
+   * It takes time by the documents, not by the updates, and later appends leave the answer as it is.
+   */
+  positions(): ReadonlyMap<string, number>;
   /** Keeps a refused update with the reason. */
   quarantine(document: string, update: Uint8Array, reason: string): void;
   /** All that was refused, oldest first. */

@@ -40,6 +40,29 @@ describe.each([
     expect(store.documents()).toEqual(["rider/a/2031", "rider/b/2031", "team"]);
   });
 
+  it("numbers its updates over all documents, and tells the number of each document's newest", () => {
+    const store = open();
+    expect(store.positions()).toEqual(new Map());
+    store.append([entry("team", 1), entry("rider/a/2031", 2), entry("team", 3)]);
+    const before = store.positions();
+    expect(before).toEqual(
+      new Map([
+        ["team", 3],
+        ["rider/a/2031", 2],
+      ]),
+    );
+    store.append([entry("rider/a/2031", 4)]);
+    store.quarantine("rider/b/2031", bytes(1), "too large");
+    store.append([]);
+    expect(store.positions()).toEqual(
+      new Map([
+        ["team", 3],
+        ["rider/a/2031", 4],
+      ]),
+    );
+    expect(before.get("rider/a/2031")).toBe(2);
+  });
+
   it("keeps a part of a larger buffer as that part, and an empty update as empty", () => {
     const store = open();
     const buffer = bytes(9, 8, 7, 6);
@@ -96,6 +119,7 @@ describe.each([
     expect(() => store.append([entry("team", 1)])).toThrow("closed");
     expect(() => store.load("team")).toThrow("closed");
     expect(() => store.documents()).toThrow("closed");
+    expect(() => store.positions()).toThrow("closed");
     expect(() => store.quarantine("team", bytes(1), "why")).toThrow("closed");
     expect(() => store.quarantined()).toThrow("closed");
     expect(() => store.sizeBytes()).toThrow("closed");
@@ -111,6 +135,7 @@ describe("the update store in SQLite", () => {
     first.close();
     const second = openSqlite(folder);
     expect(second.load("team")).toEqual([bytes(1, 2)]);
+    expect(second.positions()).toEqual(new Map([["team", 1]]));
     expect(second.quarantined()).toHaveLength(1);
   });
 
@@ -120,8 +145,10 @@ describe("the update store in SQLite", () => {
     const unwritable = { document: null as unknown as string, update: bytes(3) };
     expect(() => store.append([entry("team", 2), unwritable])).toThrow("NOT NULL");
     expect(store.load("team")).toEqual([bytes(1)]);
+    expect(store.positions()).toEqual(new Map([["team", 1]]));
     store.append([entry("team", 4)]);
     expect(store.load("team")).toEqual([bytes(1), bytes(4)]);
+    expect(store.positions()).toEqual(new Map([["team", 2]]));
   });
 
   it("makes the folder when it is missing", () => {
