@@ -50,8 +50,9 @@ export function parseCopyCommand(args: readonly string[], defaultFolder: string 
 
 function copy(command: CopyCommand, file: string, folder: string): void {
   try {
-    const { updates, documents, bytes } = command.copy(file, folder);
-    process.stdout.write(`${command.done}: updates ${updates}, documents ${documents}, bytes ${bytes}.\n`);
+    const { documents, snapshots, updates, bytes } = command.copy(file, folder);
+    const content = `documents ${documents}, snapshots ${snapshots}, updates ${updates}, bytes ${bytes}`;
+    process.stdout.write(`${command.done}: ${content}.\n`);
   } catch (error) {
     if (!(error instanceof StoreProblem)) throw error;
     process.stderr.write(`${error.message}\n`);

@@ -3,6 +3,7 @@ import { dirname, join } from "node:path";
 import Database from "libsql";
 import { reasonOf } from "../logging.ts";
 import { flushFile, flushFolder, inspectLog, type LogContent, logName } from "./log-file.ts";
+import { numberIn } from "./row.ts";
 import { StoreProblem } from "./store-problem.ts";
 
 /** How long the copy waits for another process that is just opening or closing the log, in milliseconds. */
@@ -21,6 +22,7 @@ export function backUpLog(folder: string, file: string): LogContent {
   const part = `${file}.${process.pid}.part`;
   try {
     copyInto(log, part);
+    letGiveBackSpace(part);
     const content = inspectLog(part, file);
     flushFile(part);
     renameSync(part, file);
@@ -39,6 +41,20 @@ function copyInto(log: string, part: string): void {
   try {
     database.exec(`PRAGMA busy_timeout = ${patienceMs}`);
     database.prepare("VACUUM INTO ?").run(part);
+  } finally {
+    database.close();
+  }
+}
+
+/**
+ * The copy of a log that began without incremental vacuum is written anew with it. Not while copying: the setting would
+ * lock the log, and the server that writes it would have to tell its devices that it cannot store.
+ */
+function letGiveBackSpace(part: string): void {
+  const database = new Database(part);
+  try {
+    if (numberIn(database.prepare("PRAGMA auto_vacuum").get(), "auto_vacuum") !== 0) return;
+    database.exec("PRAGMA auto_vacuum = INCREMENTAL; VACUUM");
   } finally {
     database.close();
   }

@@ -3,15 +3,18 @@ import Database from "libsql";
 import { reasonOf } from "../logging.ts";
 import { numberIn, textIn } from "./row.ts";
 import { StoreProblem } from "./store-problem.ts";
-
-/** Version of the tables; a database that says a higher one was written by a newer program. */
-export const storeVersion = 1;
+import { storeVersion, versionOf } from "./tables.ts";
 
 /** Name of the log's database in a data folder. */
 export const logName = "log.db";
 
-/** What a log holds: accepted updates, the documents that they are of, and the bytes of its file. */
-export type LogContent = { readonly updates: number; readonly documents: number; readonly bytes: number };
+/** What a log holds: documents, those of them with a snapshot, updates beside the snapshots, and the bytes of its file. */
+export type LogContent = {
+  readonly documents: number;
+  readonly snapshots: number;
+  readonly updates: number;
+  readonly bytes: number;
+};
 
 /**
  * Reads a whole log that no server has open and checks that it is sound.
@@ -22,24 +25,40 @@ export function inspectLog(path: string, shownAs: string): LogContent {
   let database: Database.Database | undefined;
   try {
     database = new Database(path);
-    const version = numberIn(database.prepare("PRAGMA user_version").get(), "user_version");
+    const version = versionOf(database);
     if (version > storeVersion) throw newerVersion(shownAs, version);
     const soundness = textIn(database.prepare("PRAGMA integrity_check").get(), "integrity_check");
     if (soundness !== "ok") throw new StoreProblem(`The file ${shownAs} is damaged.`, { cause: soundness });
     database.prepare("SELECT document, bytes, reason FROM quarantine").get();
-    const counts = database.prepare("SELECT count(*) AS updates, count(DISTINCT document) AS documents FROM accepted");
-    const row = counts.get();
-    return {
-      updates: numberIn(row, "updates"),
-      documents: numberIn(row, "documents"),
-      bytes: statSync(path).size,
-    };
+    return { ...contentOf(database, version), bytes: statSync(path).size };
   } catch (error) {
     if (error instanceof StoreProblem) throw error;
     throw new StoreProblem(`The file ${shownAs} is no log or is damaged: ${reasonOf(error)}.`, { cause: error });
   } finally {
     database?.close();
   }
+}
+
+function contentOf(database: Database.Database, version: number): Omit<LogContent, "bytes"> {
+  const names =
+    version < 2 ? "SELECT document FROM accepted" : "SELECT document FROM accepted UNION SELECT document FROM snapshot";
+  if (version >= 2) assertComplete(database);
+  return {
+    documents: count(database, `SELECT count(DISTINCT document) AS number FROM (${names})`),
+    snapshots: version < 2 ? 0 : count(database, "SELECT count(*) AS number FROM snapshot"),
+    updates: count(database, "SELECT count(*) AS number FROM accepted"),
+  };
+}
+
+/** Reads what the check of soundness cannot know: that every snapshot has its parts. */
+function assertComplete(database: Database.Database): void {
+  const missing =
+    "SELECT count(*) AS number FROM snapshot WHERE id NOT IN (SELECT snapshot FROM snapshot_part WHERE bytes IS NOT NULL)";
+  if (count(database, missing) > 0) throw new Error("a snapshot has no parts");
+}
+
+function count(database: Database.Database, question: string): number {
+  return numberIn(database.prepare(question).get(), "number");
 }
 
 export function newerVersion(path: string, version: number): StoreProblem {

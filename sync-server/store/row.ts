@@ -3,7 +3,8 @@
 export function bytesIn(row: unknown): Uint8Array {
   const bytes = field(row, "bytes");
   if (bytes instanceof ArrayBuffer) return new Uint8Array(bytes);
-  if (bytes instanceof Uint8Array) return bytes;
+  // One row alone comes as a Buffer.
+  if (bytes instanceof Uint8Array) return new Uint8Array(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   throw new Error("The log holds a row without bytes.");
 }
 

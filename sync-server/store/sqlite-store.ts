@@ -3,23 +3,17 @@ import { join } from "node:path";
 import Database from "libsql";
 import { reasonOf } from "../logging.ts";
 import { lockFolder } from "./folder-lock.ts";
-import { logName, newerVersion, storeVersion } from "./log-file.ts";
+import { giveBackPages } from "./free-space.ts";
+import { logName, newerVersion } from "./log-file.ts";
 import { bytesIn, numberIn, textIn } from "./row.ts";
+import { draftInSqlite } from "./sqlite-draft.ts";
+import { readExtents } from "./sqlite-extents.ts";
 import { StoreProblem } from "./store-problem.ts";
-import type { QuarantinedUpdate, UpdateStore } from "./update-store.ts";
+import { inTransaction, makeTables, storeVersion, versionOf } from "./tables.ts";
+import type { QuarantinedUpdate, SnapshotDraft, UpdateStore } from "./update-store.ts";
 
-const tables = `
-  CREATE TABLE IF NOT EXISTS accepted (id INTEGER PRIMARY KEY, document TEXT NOT NULL, bytes BLOB NOT NULL);
-  CREATE INDEX IF NOT EXISTS accepted_by_document ON accepted (document, id);
-  CREATE TABLE IF NOT EXISTS quarantine (
-    id INTEGER PRIMARY KEY, document TEXT NOT NULL, bytes BLOB NOT NULL, reason TEXT NOT NULL,
-    refused_at TEXT NOT NULL DEFAULT CURRENT_TIMESTAMP
-  );
-  CREATE TABLE IF NOT EXISTS receipt (
-    document TEXT NOT NULL, device TEXT NOT NULL, bytes BLOB NOT NULL, PRIMARY KEY (document, device)
-  ) WITHOUT ROWID;
-  PRAGMA user_version = ${storeVersion};
-`;
+/** The journal keeps this size between two times that it is emptied; a snapshot makes it larger for a while. */
+const mostJournalBytes = 4 * 1024 * 1024;
 
 /**
  * The log as a SQLite database `log.db` in a folder, which is made when it is missing.
@@ -52,23 +46,38 @@ function openDatabase(path: string): Database.Database {
   const database = new Database(path);
   // A backup that just ends may hold the log for an instant; while serving nobody else writes it, and nothing waits.
   database.exec("PRAGMA busy_timeout = 5000");
+  // Takes effect in a new database alone. An older one is left as it is: to change it, all of it would have to be
+  // written anew, and the pages that its snapshots free are used again for later updates.
+  database.exec("PRAGMA auto_vacuum = INCREMENTAL");
   database.exec("PRAGMA journal_mode = WAL");
   database.exec("PRAGMA synchronous = FULL");
-  const version = numberIn(database.prepare("PRAGMA user_version").get(), "user_version");
+  database.exec(`PRAGMA journal_size_limit = ${mostJournalBytes}`);
+  const version = versionOf(database);
   if (version > storeVersion) throw newerVersion(path, version);
-  database.exec(tables);
+  makeTables(database);
   database.exec("PRAGMA busy_timeout = 0");
   return database;
 }
 
 function storeOn(database: Database.Database, path: string, unlock: () => void): UpdateStore {
-  const insertAccepted = database.prepare("INSERT INTO accepted (document, bytes) VALUES (?, ?)");
+  const insertAccepted = database.prepare("INSERT INTO accepted (id, document, bytes) VALUES (?, ?, ?)");
   const insertQuarantine = database.prepare("INSERT INTO quarantine (document, bytes, reason) VALUES (?, ?, ?)");
   const upsertReceipt = database.prepare("INSERT OR REPLACE INTO receipt (document, device, bytes) VALUES (?, ?, ?)");
   const selectReceipts = database.prepare("SELECT bytes FROM receipt WHERE document = ?");
-  const selectDocument = database.prepare("SELECT bytes FROM accepted WHERE document = ? ORDER BY id");
-  const positions = readPositions(database);
+  // The rows of a snapshot are gone, and their numbers must not be given again.
+  const selectNewest = database.prepare(
+    "SELECT max(coalesce((SELECT max(id) FROM accepted), 0), coalesce((SELECT max(position) FROM snapshot), 0)) AS id",
+  );
+  const selectDocument = database.prepare(
+    `SELECT bytes FROM (
+       SELECT 0 AS later, part.id, part.bytes
+         FROM snapshot JOIN snapshot_part AS part ON part.snapshot = snapshot.id WHERE snapshot.document = ?1
+       UNION ALL SELECT 1, id, bytes FROM accepted WHERE document = ?1
+     ) ORDER BY later, id`,
+  );
   const selectQuarantine = database.prepare("SELECT document, bytes, reason FROM quarantine ORDER BY id");
+  const extents = readExtents(database);
+  let newestDraft: SnapshotDraft | undefined;
   let open = true;
   // The library goes on writing through prepared statements of a closed database.
   const assertOpen = (): void => {
@@ -77,13 +86,15 @@ function storeOn(database: Database.Database, path: string, unlock: () => void):
   return {
     append(entries) {
       assertOpen();
-      const written = new Map<string, number>();
+      let newest = 0;
       inTransaction(database, () => {
+        newest = numberIn(selectNewest.get(), "id");
         for (const { document, update } of entries) {
-          written.set(document, Number(insertAccepted.run(document, update).lastInsertRowid));
+          newest += 1;
+          insertAccepted.run(newest, document, update);
         }
       });
-      for (const [document, position] of written) positions.set(document, position);
+      extents.added(entries, newest);
     },
     load(document) {
       assertOpen();
@@ -91,11 +102,32 @@ function storeOn(database: Database.Database, path: string, unlock: () => void):
     },
     documents() {
       assertOpen();
-      return [...positions.keys()].sort();
+      return [...extents.positions().keys()].sort();
     },
     positions() {
       assertOpen();
-      return new Map(positions);
+      return extents.positions();
+    },
+    extent(document) {
+      assertOpen();
+      return extents.of(document);
+    },
+    draftSnapshot(document) {
+      assertOpen();
+      newestDraft?.discard();
+      newestDraft = draftInSqlite({
+        database,
+        path,
+        document,
+        position: extents.positions().get(document) ?? 0,
+        assertOpen,
+        onAdopted: () => extents.changed(document),
+      });
+      return newestDraft;
+    },
+    giveBackSpace() {
+      assertOpen();
+      return giveBackPages(database);
     },
     keepReceipts(receipts) {
       assertOpen();
@@ -131,6 +163,7 @@ function storeOn(database: Database.Database, path: string, unlock: () => void):
     },
     close() {
       if (!open) return;
+      newestDraft?.discard();
       open = false;
       try {
         database.exec("PRAGMA wal_checkpoint(TRUNCATE)");
@@ -140,22 +173,4 @@ function storeOn(database: Database.Database, path: string, unlock: () => void):
       }
     },
   };
-}
-
-/** Read once: the index is walked from end to end, which would be too much for every question. */
-function readPositions(database: Database.Database): Map<string, number> {
-  const rows = database.prepare("SELECT document, max(id) AS position FROM accepted GROUP BY document").all();
-  return new Map(rows.map((row) => [textIn(row, "document"), numberIn(row, "position")]));
-}
-
-/** The library's own `transaction` loses the first error when the rollback fails too, so this one keeps it. */
-function inTransaction(database: Database.Database, write: () => void): void {
-  database.exec("BEGIN IMMEDIATE");
-  try {
-    write();
-    database.exec("COMMIT");
-  } catch (error) {
-    if (database.inTransaction) database.exec("ROLLBACK");
-    throw error;
-  }
 }

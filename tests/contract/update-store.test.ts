@@ -120,6 +120,9 @@ describe.each([
     expect(() => store.load("team")).toThrow("closed");
     expect(() => store.documents()).toThrow("closed");
     expect(() => store.positions()).toThrow("closed");
+    expect(() => store.extent("team")).toThrow("closed");
+    expect(() => store.draftSnapshot("team")).toThrow("closed");
+    expect(() => store.giveBackSpace()).toThrow("closed");
     expect(() => store.quarantine("team", bytes(1), "why")).toThrow("closed");
     expect(() => store.quarantined()).toThrow("closed");
     expect(() => store.sizeBytes()).toThrow("closed");

@@ -66,7 +66,7 @@ function stateVectorOf(updates: readonly Uint8Array[]): ReadonlyMap<number, numb
 describe("a backup", () => {
   it("made under load is a prefix of the log with everything that was acknowledged before it began", async () => {
     const [folder, outside] = [freshFolder(), freshFolder()];
-    const server = startProcess("--port", "0", "--data", folder, "--log-level", "silent");
+    const server = startProcess("--port", "0", "--data", folder, "--log-level", "silent", "--snapshot-rows", "1000000");
     const url = await server.listening;
     const devices = await Promise.all([join({ url }), join({ url }), join({ url })]);
     let isBackedUp = false;
@@ -88,7 +88,9 @@ describe("a backup", () => {
     restoreLog(file, restored);
     const copied = openStore(restored).load(season);
     const logged = openStore(folder).load(season);
-    expect(backup.output).toMatch(new RegExp(`^Backed up: updates ${copied.length}, documents 1, bytes \\d+\\.\n$`));
+    expect(backup.output).toMatch(
+      new RegExp(`^Backed up: documents 1, snapshots 0, updates ${copied.length}, bytes \\d+\\.\n$`),
+    );
     expect(before.size).toBeGreaterThan(0);
     expect(coversStateVector(stateVectorOf(copied), before)).toBe(true);
     expect(copied.length).toBeLessThan(logged.length);
@@ -128,6 +130,56 @@ describe("a backup", () => {
     expect(numbersIn(await carol.everything())).toEqual(all);
     expect(numbersInLog(second.store)).toEqual(all);
     expect(second.store.quarantined()).toEqual([]);
+  });
+
+  it("made while snapshots are taken holds everything that was acknowledged before it began", async () => {
+    const [folder, outside] = [freshFolder(), freshFolder()];
+    const server = startProcess("--port", "0", "--data", folder, "--log-level", "silent", "--snapshot-rows", "3");
+    const url = await server.listening;
+    const devices = await Promise.all([join({ url }), join({ url })]);
+    let isBackedUp = false;
+    const writing = devices.map((device, index) => writeWhile(device, index + 1, () => !isBackedUp));
+    const watcher = await join({ url });
+    for (let count = 0; count < 200; count++) await watcher.next("update");
+    const before = newestAcknowledgement(watcher);
+    const file = joinPath(outside, "weekend.backup");
+    const backup = await runScript("sync-server/backup.ts", file, "--data", folder);
+    isBackedUp = true;
+    await Promise.all(writing);
+    server.child.kill("SIGTERM");
+    expect((await server.finished).code).toBe(0);
+    expect(backup.output).toMatch(/^Backed up: documents 1, snapshots 1, updates \d+, bytes \d+\.\n$/);
+    const restored = joinPath(outside, "restored");
+    restoreLog(file, restored);
+    expect(coversStateVector(stateVectorOf(openStore(restored).load(season)), before)).toBe(true);
+  });
+
+  it("of a log of version 1 is restored and opened as one of version 2, which can give back space", () => {
+    const [folder, outside] = [usedFolder(1, 2), freshFolder()];
+    const old = new Database(joinPath(folder, "log.db"));
+    old.exec("DROP TABLE snapshot; DROP TABLE snapshot_part; PRAGMA user_version = 1; PRAGMA auto_vacuum = 0; VACUUM");
+    old.close();
+    const file = joinPath(outside, "old.backup");
+    expect(backUpLog(folder, file)).toMatchObject({ documents: 1, snapshots: 0, updates: 2 });
+    const restored = joinPath(outside, "restored");
+    expect(restoreLog(file, restored)).toMatchObject({ documents: 1, snapshots: 0, updates: 2 });
+    const store = openStore(restored);
+    expect(numbersInLog(store)).toEqual([1, 2]);
+    store.append([{ document: "team", update: new Uint8Array(1_000_000) }]);
+    const draft = store.draftSnapshot("team");
+    draft.write(new Uint8Array([0, 0]));
+    draft.adopt();
+    expect(store.giveBackSpace()).toBe(true);
+  });
+
+  it("with a snapshot that has lost its parts is refused", () => {
+    const [folder, outside] = [usedFolder(1), freshFolder()];
+    const broken = new Database(joinPath(folder, "log.db"));
+    broken.exec("INSERT INTO snapshot (id, document, position) VALUES (7, 'team', 1)");
+    broken.close();
+    const file = joinPath(outside, "broken.backup");
+    expect(() => backUpLog(folder, file)).toThrow("is damaged: a snapshot has no parts");
+    expect(readdirSync(outside)).toEqual([]);
   });
 
   it("keeps what was refused, with the reasons", () => {

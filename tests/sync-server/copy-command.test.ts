@@ -34,10 +34,10 @@ describe("the command line of backup and restore", () => {
     store.close();
     const backup = await runScript("sync-server/backup.ts", file, "--data", from);
     expect(backup).toMatchObject({ code: 0, errors: "" });
-    expect(backup.output).toMatch(/^Backed up: updates 1, documents 1, bytes \d+\.\n$/);
+    expect(backup.output).toMatch(/^Backed up: documents 1, snapshots 0, updates 1, bytes \d+\.\n$/);
     const restore = await runScript("sync-server/restore.ts", file, "--data", to);
     expect(restore).toMatchObject({ code: 0, errors: "" });
-    expect(restore.output).toMatch(/^Restored: updates 1, documents 1, bytes \d+\.\n$/);
+    expect(restore.output).toMatch(/^Restored: documents 1, snapshots 0, updates 1, bytes \d+\.\n$/);
     const restored = openSqliteStore(to);
     expect(numbersInLog(restored)).toEqual([1]);
     restored.close();
