@@ -21,6 +21,8 @@ export type CommitQueue = {
   flush(): void;
   /** Whether an update of this room still waits. */
   holds(room: Room): boolean;
+  /** Whether any update waits for the next flush. */
+  readonly isWaiting: boolean;
   /** Whether the newest write to the log succeeded; true before the first. */
   readonly isStoring: boolean;
 };
@@ -93,6 +95,9 @@ export function createCommitQueue({ store, logger, schedule, abandon, afterFlush
     flush,
     holds(room) {
       return waiting.some((arrival) => arrival.room === room);
+    },
+    get isWaiting() {
+      return waiting.length > 0;
     },
     get isStoring() {
       return isStoring;

@@ -3,6 +3,7 @@ import { inspectUpdate } from "#core/ledger/update-guard.ts";
 import { createLogger, reasonOf } from "./logging.ts";
 import { type CommandLine, helpText, parseCommandLine } from "./options.ts";
 import { type RunningServer, startServer } from "./server.ts";
+import { defaultSnapshotLimits } from "./snapshot/snapshot-keeper.ts";
 import { openSqliteStore } from "./store/sqlite-store.ts";
 import { StoreProblem } from "./store/store-problem.ts";
 import type { UpdateStore } from "./store/update-store.ts";
@@ -33,6 +34,7 @@ async function run(options: CommandLine): Promise<void> {
       store,
       logger,
       guard: (update, document, maximumBytes) => inspectUpdate(update, document, { maximumBytes }),
+      snapshotLimits: { ...defaultSnapshotLimits, rows: options.snapshotRows },
       isDocumentName: (name) => parseDocumentName(name) !== undefined,
     });
   } catch (error) {

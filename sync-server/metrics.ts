@@ -1,4 +1,5 @@
 import type { CommitReport } from "./commit-meter.ts";
+import type { SnapshotReport } from "./snapshot/snapshot-keeper.ts";
 
 /** What the server tells about itself in numbers. */
 export type ServerFacts = {
@@ -7,6 +8,9 @@ export type ServerFacts = {
   readonly refusedUpdates: number;
   readonly isStoring: boolean;
   readonly logBytes: number;
+  /** Updates that stand in the log beside the snapshots. */
+  readonly logRows: number;
+  readonly snapshots: SnapshotReport;
   readonly commits: CommitReport;
 };
 
@@ -17,7 +21,7 @@ export const metricsType = "text/plain; version=0.0.4; charset=utf-8";
  * Source: https://prometheus.io/docs/instrumenting/exposition_formats/#text-based-format.
  */
 export function writeMetrics(facts: ServerFacts): string {
-  const { commits } = facts;
+  const { commits, snapshots } = facts;
   const quantiles = [...commits.secondsByQuantile].map(([quantile, seconds]): Sample => {
     return [`{quantile="${quantile}"}`, seconds];
   });
@@ -34,6 +38,18 @@ export function writeMetrics(facts: ServerFacts): string {
       ["_count", commits.commits],
     ]),
     metric("log_bytes", "gauge", "Bytes of the log on its disk.", facts.logBytes),
+    metric("log_rows", "gauge", "Updates that stand in the log beside the snapshots.", facts.logRows),
+    metric("failed_snapshots_total", "counter", "Snapshots that failed since the start.", snapshots.failures),
+    family("snapshot_seconds", "summary", "Time of a snapshot, without the turns of others in between.", [
+      ["_sum", snapshots.totalSeconds],
+      ["_count", snapshots.snapshots],
+    ]),
+    metric(
+      "longest_snapshot_turn_seconds",
+      "gauge",
+      "The longest time for which a snapshot kept others waiting.",
+      snapshots.longestTurnSeconds,
+    ),
   ].join("");
 }
 

@@ -1,6 +1,7 @@
 import { parseArgs } from "node:util";
 import { type LogLevel, logLevels } from "./logging.ts";
 import { isLoopbackHost } from "./loopback.ts";
+import { defaultSnapshotLimits } from "./snapshot/snapshot-keeper.ts";
 
 export type CommandLine = {
   readonly host: string;
@@ -8,6 +9,8 @@ export type CommandLine = {
   readonly dataFolder: string;
   readonly clientFolder: string;
   readonly logLevel: LogLevel;
+  /** Updates of one document beside its snapshot, above which a new one is due. */
+  readonly snapshotRows: number;
 };
 
 export type ParsedCommandLine =
@@ -22,6 +25,7 @@ Options
   --host <name>        loopback name or address to listen on (default 127.0.0.1)
   --data <folder>      folder of the log (default ./data)
   --client <folder>    folder of the built client (default client/dist)
+  --snapshot-rows <n>  updates of a document above which they are put together, 1 to 1000000 (default ${defaultSnapshotLimits.rows})
   --log-level <level>  ${logLevels.join(", ")} (default info)
   --help               this text
 `;
@@ -31,7 +35,7 @@ export function parseCommandLine(args: readonly string[]): ParsedCommandLine {
   const values = read(args);
   if (typeof values === "string") return refused(values);
   if (values.help) return { state: "help" };
-  const port = parsePort(values.port);
+  const port = parseWhole(values.port, 0, 65_535);
   if (port === undefined) {
     return refused(`--port is "${values.port}"; it must be a whole number from 0 to 65535.`);
   }
@@ -44,12 +48,16 @@ export function parseCommandLine(args: readonly string[]): ParsedCommandLine {
   if (logLevel === undefined) {
     return refused(`--log-level is "${values["log-level"]}"; it must be one of ${logLevels.join(", ")}.`);
   }
+  const snapshotRows = parseWhole(values["snapshot-rows"], 1, 1_000_000);
+  if (snapshotRows === undefined) {
+    return refused(`--snapshot-rows is "${values["snapshot-rows"]}"; it must be a whole number from 1 to 1000000.`);
+  }
   for (const name of ["data", "client"] as const) {
     if (values[name] === "") return refused(`--${name} is empty; it must name a folder.`);
   }
   return {
     state: "run",
-    options: { host: values.host, port, dataFolder: values.data, clientFolder: values.client, logLevel },
+    options: { host: values.host, port, dataFolder: values.data, clientFolder: values.client, logLevel, snapshotRows },
   };
 }
 
@@ -62,6 +70,7 @@ function read(args: readonly string[]) {
         host: { type: "string", default: "127.0.0.1" },
         data: { type: "string", default: "./data" },
         client: { type: "string", default: "client/dist" },
+        "snapshot-rows": { type: "string", default: String(defaultSnapshotLimits.rows) },
         "log-level": { type: "string", default: "info" },
         help: { type: "boolean", default: false },
       },
@@ -77,8 +86,8 @@ function refused(sentence: string): ParsedCommandLine {
   return { state: "refused", sentence };
 }
 
-function parsePort(text: string): number | undefined {
-  if (!/^\d{1,5}$/.test(text)) return undefined;
-  const port = Number(text);
-  return port <= 65_535 ? port : undefined;
+function parseWhole(text: string, least: number, most: number): number | undefined {
+  if (!/^\d{1,7}$/.test(text)) return undefined;
+  const number = Number(text);
+  return number >= least && number <= most ? number : undefined;
 }

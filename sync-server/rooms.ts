@@ -8,6 +8,12 @@ import { createQuarantine } from "./quarantine.ts";
 import { createReceiptKeeper } from "./receipt-keeper.ts";
 import { createRoom, type Room } from "./room.ts";
 import { openSession, type Session } from "./session.ts";
+import {
+  createSnapshotKeeper,
+  defaultSnapshotLimits,
+  type SnapshotKeeperNeeds,
+  type SnapshotReport,
+} from "./snapshot/snapshot-keeper.ts";
 import type { UpdateStore } from "./store/update-store.ts";
 
 /** All open documents of one server. It knows no socket, clock or disk: they come in as peers, scheduler and store. */
@@ -18,6 +24,8 @@ export type Rooms = {
   leave(peer: Peer): void;
   /** Commits what has arrived. */
   flush(): void;
+  /** Begins nothing of its own any more. */
+  stop(): void;
   readonly status: RoomsStatus;
 };
 
@@ -25,6 +33,7 @@ export type RoomsStatus = {
   readonly documents: number;
   readonly refusedUpdates: number;
   readonly isStoring: boolean;
+  readonly snapshots: SnapshotReport;
 };
 
 export type RoomsNeeds = {
@@ -34,6 +43,8 @@ export type RoomsNeeds = {
   readonly schedule: (flush: () => void) => void;
   /** Documents open at one time, each of which is in memory as a whole; as many as come when left out. */
   readonly maximumDocuments?: number;
+  /** When the log of a document is put together, by which clock and scheduler; never when left out. */
+  readonly snapshots?: Pick<SnapshotKeeperNeeds, "limits" | "now" | "after">;
 };
 
 export function createRooms(needs: RoomsNeeds): Rooms {
@@ -42,7 +53,14 @@ export function createRooms(needs: RoomsNeeds): Rooms {
   const roomsByPeer = new Map<Peer, Room>();
   const quarantine = createQuarantine(store, logger);
   const receiptKeeper = createReceiptKeeper({ store, logger, schedule });
-  const queue = createCommitQueue({ store, logger, schedule, abandon, afterFlush: closeWhenEmpty });
+  const queue = createCommitQueue({ store, logger, schedule, abandon, afterFlush });
+  const snapshots = createSnapshotKeeper({
+    ...(needs.snapshots ?? noSnapshots),
+    store,
+    logger,
+    isOpen: (document) => roomsByDocument.has(document),
+    isFlushDue: () => queue.isWaiting,
+  });
 
   /** The device is told and cut off, so that it comes back and sends again into a document read from the log. */
   function abandon(room: Room): void {
@@ -55,7 +73,14 @@ export function createRooms(needs: RoomsNeeds): Rooms {
   }
 
   function forget(room: Room): void {
-    if (roomsByDocument.get(room.name) === room) roomsByDocument.delete(room.name);
+    if (roomsByDocument.get(room.name) !== room) return;
+    roomsByDocument.delete(room.name);
+    snapshots.closed(room.name);
+  }
+
+  function afterFlush(room: Room): void {
+    snapshots.written(room.name);
+    closeWhenEmpty(room);
   }
 
   function closeWhenEmpty(room: Room): void {
@@ -104,15 +129,19 @@ export function createRooms(needs: RoomsNeeds): Rooms {
       queue.flush();
       receiptKeeper.flush();
     },
+    stop: snapshots.stop,
     get status() {
       return {
         documents: roomsByDocument.size,
         refusedUpdates: quarantine.refused,
         isStoring: queue.isStoring,
+        snapshots: snapshots.report(),
       };
     },
   };
 }
+
+const noSnapshots = { limits: defaultSnapshotLimits, now: () => 0, after: () => () => {} };
 
 const notStored = {
   type: "not stored",

@@ -14,6 +14,7 @@ import type { Logger } from "./logging.ts";
 import { isFromThisMachine } from "./loopback.ts";
 import { writeMetrics } from "./metrics.ts";
 import { createRooms } from "./rooms.ts";
+import { defaultSnapshotLimits, type SnapshotLimits } from "./snapshot/snapshot-keeper.ts";
 import { serveFolder } from "./static-files.ts";
 import type { UpdateStore } from "./store/update-store.ts";
 import { answerRequests } from "./web.ts";
@@ -39,6 +40,8 @@ export type ServerOptions = {
   readonly byteRate?: ByteRate;
   /** Documents open at one time; a device for another one is told to come back later. */
   readonly maximumDocuments?: number;
+  /** When the log of a document is put together. */
+  readonly snapshotLimits?: SnapshotLimits;
   /** How long a graceful stop waits for sockets to say goodbye, in milliseconds. */
   readonly goodbyeMs?: number;
 };
@@ -55,7 +58,14 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const { byteRate = defaultByteRate, maximumDocuments = 256 } = options;
   const now = () => performance.now();
   const { store, report } = measureCommits(options.store, now);
-  const rooms = createRooms({ store, guard, logger, schedule: (flush) => setImmediate(flush), maximumDocuments });
+  const rooms = createRooms({
+    store,
+    guard,
+    logger,
+    schedule: (flush) => setImmediate(flush),
+    maximumDocuments,
+    snapshots: { limits: options.snapshotLimits ?? defaultSnapshotLimits, now, after },
+  });
   const sockets = new WebSocketServer({ noServer: true, maxPayload: maximumMessageBytes, perMessageDeflate: false });
   const http = createServer(
     answerRequests({
@@ -63,7 +73,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
       logger,
       metrics: () => {
         const facts = { connections: sockets.clients.size, logBytes: store.sizeBytes(), commits: report() };
-        return writeMetrics({ ...rooms.status, ...facts });
+        return writeMetrics({ ...rooms.status, ...facts, logRows: rowsIn(store) });
       },
       health: () => {
         const { documents, refusedUpdates, isStoring } = rooms.status;
@@ -72,7 +82,13 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
       },
     }),
   );
-  await listen(http, options.port, options.host);
+  try {
+    await listen(http, options.port, options.host);
+  } catch (error) {
+    // The log is about to be closed.
+    rooms.stop();
+    throw error;
+  }
   const heartbeat = startHeartbeat(options.heartbeat ?? defaultHeartbeat, now);
 
   function welcome(socket: WebSocket, requestUrl: string | undefined): void {
@@ -111,6 +127,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     await closed;
     clearTimeout(impatience);
     rooms.flush();
+    rooms.stop();
   }
 
   let stopping: Promise<void> | undefined;
@@ -121,6 +138,16 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
       return stopping;
     },
   };
+}
+
+function rowsIn(store: UpdateStore): number {
+  return store.documents().reduce((rows, document) => rows + store.extent(document).rows, 0);
+}
+
+/** What waits for its time keeps no process alive. */
+function after(ms: number, act: () => void): () => void {
+  const timer = setTimeout(act, ms).unref();
+  return () => clearTimeout(timer);
 }
 
 function listen(http: Server, port: number, host: string): Promise<void> {

@@ -24,6 +24,8 @@ const refusals: [string[], string][] = [
     '--host is "pit.example"; only 127.0.0.1, ::1 or localhost is allowed while there is no access control.',
   ],
   [["--log-level", "loud"], '--log-level is "loud"; it must be one of debug, info, warn, error, silent.'],
+  [["--snapshot-rows", "0"], '--snapshot-rows is "0"; it must be a whole number from 1 to 1000000.'],
+  [["--snapshot-rows", "many"], '--snapshot-rows is "many"; it must be a whole number from 1 to 1000000.'],
   [["--data", ""], "--data is empty; it must name a folder."],
   [["--client", ""], "--client is empty; it must name a folder."],
   [["--bogus"], "Unknown option '--bogus'; --help lists the options."],
@@ -44,21 +46,35 @@ describe("the command line", () => {
         dataFolder: "./data",
         clientFolder: "client/dist",
         logLevel: "info",
+        snapshotRows: 2000,
       },
     });
   });
 
   it("takes every option", () => {
-    const args = ["--host", "::1", "--port", "0", "--data", "d", "--client", "c", "--log-level", "debug"];
+    const args = [
+      "--host",
+      "::1",
+      "--port",
+      "0",
+      "--data",
+      "d",
+      "--client",
+      "c",
+      "--log-level",
+      "debug",
+      "--snapshot-rows",
+      "9",
+    ];
     expect(parseCommandLine(args)).toEqual({
       state: "run",
-      options: { host: "::1", port: 0, dataFolder: "d", clientFolder: "c", logLevel: "debug" },
+      options: { host: "::1", port: 0, dataFolder: "d", clientFolder: "c", logLevel: "debug", snapshotRows: 9 },
     });
   });
 
   it("gives help before it looks at anything else", () => {
     expect(parseCommandLine(["--help", "--port", "x"])).toEqual({ state: "help" });
-    for (const option of ["--port", "--host", "--data", "--client", "--log-level", "--help"]) {
+    for (const option of ["--port", "--host", "--data", "--client", "--snapshot-rows", "--log-level", "--help"]) {
       expect(helpText).toContain(option);
     }
   });

@@ -1,10 +1,11 @@
 import { request } from "node:http";
 import { describe, expect, it } from "vitest";
 import { measureCommits, newestCommits } from "#server/commit-meter.ts";
+import { defaultSnapshotLimits } from "#server/snapshot/snapshot-keeper.ts";
 import { createMemoryStore } from "#server/store/memory-store.ts";
 import { openSqliteStore } from "#server/store/sqlite-store.ts";
 import { join } from "./raw-device.ts";
-import { deviceDocument, freshFolder, numbered, push, serve } from "./server-fixture.ts";
+import { deviceDocument, freshFolder, numbered, numbersIn, push, serve } from "./server-fixture.ts";
 
 type Metric = { readonly type: string; readonly samples: ReadonlyMap<string, number> };
 
@@ -60,6 +61,10 @@ describe("the metrics", () => {
       "pitslate_failed_commits_total counter",
       "pitslate_commit_seconds summary",
       "pitslate_log_bytes gauge",
+      "pitslate_log_rows gauge",
+      "pitslate_failed_snapshots_total counter",
+      "pitslate_snapshot_seconds summary",
+      "pitslate_longest_snapshot_turn_seconds gauge",
     ]);
     expect(value("connections")).toBe(0);
     expect(value("updates_total")).toBe(0);
@@ -106,6 +111,33 @@ describe("the metrics", () => {
     await device.closed;
     const { value } = await metricsOf(server);
     expect([value("storing"), value("failed_commits_total"), value("updates_total")]).toEqual([0, 1, 0]);
+  });
+
+  it("count snapshots, and the updates that stand beside them", async () => {
+    const snapshotLimits = { ...defaultSnapshotLimits, rows: 2 };
+    const server = await serve({ snapshotLimits });
+    const anna = await join(server);
+    const document = deviceDocument(5);
+    const add = async (n: number) => {
+      anna.sendUpdate(push(document, numbered(n)));
+      await anna.next("acknowledgement");
+    };
+    for (const n of [1, 2]) await add(n);
+    const before = await metricsOf(server);
+    expect([before.value("log_rows"), before.value("snapshot_seconds", "_count")]).toEqual([2, 0]);
+    await add(3);
+    anna.socket.close();
+    await anna.closed;
+    let after = await metricsOf(server);
+    const isTaken = () => after.value("snapshot_seconds", "_count") === 1;
+    for (let tries = 0; !isTaken() && tries < 1000; tries++) after = await metricsOf(server);
+    expect(after.value("log_rows")).toBe(0);
+    expect(after.value("snapshot_seconds", "_count")).toBe(1);
+    expect(after.value("snapshot_seconds", "_sum")).toBeGreaterThan(0);
+    expect(after.value("longest_snapshot_turn_seconds")).toBeGreaterThan(0);
+    expect(after.value("failed_snapshots_total")).toBe(0);
+    const back = await join(server);
+    expect(numbersIn(await back.everything())).toEqual([1, 2, 3]);
   });
 
   it("P5 are refused to a name that is not this machine", async () => {
