@@ -4,6 +4,7 @@ import { createLogger } from "#server/logging.ts";
 import type { Peer } from "#server/peer.ts";
 import { createRooms, type Rooms } from "#server/rooms.ts";
 import type { Session } from "#server/session.ts";
+import { defaultSnapshotLimits } from "#server/snapshot/snapshot-keeper.ts";
 import { createMemoryStore } from "#server/store/memory-store.ts";
 import type { LogEntry, UpdateStore } from "#server/store/update-store.ts";
 import type { Chance } from "./chance.ts";
@@ -34,6 +35,9 @@ export interface ServerContext {
   /** Called when the server dies, to end the sockets. */
   readonly onKilled: () => void;
 }
+
+/** Low, so that many snapshots are taken on a simulated weekend, while devices write. */
+const snapshotLimits = { ...defaultSnapshotLimits, rows: 3, quietMs: 300, mostTimes: 2, retryMs: 1000 };
 
 export function createSimulatedServer({ time, chance, mutation, onKilled }: ServerContext): SimulatedServer {
   const memory = createMemoryStore();
@@ -67,6 +71,21 @@ export function createSimulatedServer({ time, chance, mutation, onKilled }: Serv
           time.after(400, () => disk.append(cache.splice(0)));
         } else disk.append(entries);
       },
+      draftSnapshot: (document) => {
+        const draft = disk.draftSnapshot(document);
+        return {
+          ...draft,
+          write: (part) => {
+            if (full) throw new Error("The disk is full.");
+            if (!isCalm && chance.happens(0.05)) time.after(0, () => kill());
+            draft.write(part);
+          },
+          adopt: () => {
+            draft.adopt();
+            diskVersion += 1;
+          },
+        };
+      },
       load: (document) => [
         ...disk.load(document),
         ...cache.filter((entry) => entry.document === document).map((entry) => entry.update),
@@ -77,15 +96,16 @@ export function createSimulatedServer({ time, chance, mutation, onKilled }: Serv
   const start = (): void => {
     generation += 1;
     const own = generation;
+    const whileAlive = (ms: number, act: () => void) =>
+      time.after(ms, () => {
+        if (generation === own && rooms) act();
+      });
     rooms = createRooms({
       store: store(),
       guard: (update, document, maximumBytes) => inspectUpdate(update, document, { maximumBytes }),
       logger: createLogger("silent", () => {}),
-      schedule: (flush) => {
-        time.after(1, () => {
-          if (generation === own && rooms) flush();
-        });
-      },
+      snapshots: { limits: snapshotLimits, now: time.now, after: whileAlive },
+      schedule: (flush) => whileAlive(1, flush),
     });
   };
 
