@@ -13,5 +13,7 @@ export const mutations = [
   "compact over another tab",
   /** Clocks alone are compared, as before there was a digest. */
   "compare clocks alone",
+  /** The server believes that its disk holds the snapshot that it wrote, and lets the updates go. */
+  "believe a snapshot unread",
 ] as const;
 export type Mutation = (typeof mutations)[number];

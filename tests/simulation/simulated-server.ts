@@ -39,6 +39,9 @@ export interface ServerContext {
 /** Low, so that many snapshots are taken on a simulated weekend, while devices write. */
 const snapshotLimits = { ...defaultSnapshotLimits, rows: 3, quietMs: 300, mostTimes: 2, retryMs: 1000 };
 
+/** What a disk gives back of a part that it has lost. */
+const emptyUpdate = new Uint8Array([0, 0]);
+
 export function createSimulatedServer({ time, chance, mutation, onKilled }: ServerContext): SimulatedServer {
   const memory = createMemoryStore();
   let diskVersion = 0;
@@ -73,13 +76,16 @@ export function createSimulatedServer({ time, chance, mutation, onKilled }: Serv
       },
       draftSnapshot: (document) => {
         const draft = disk.draftSnapshot(document);
+        const written: Uint8Array[] = [];
         return {
           ...draft,
           write: (part) => {
             if (full) throw new Error("The disk is full.");
             if (!isCalm && chance.happens(0.05)) time.after(0, () => kill());
-            draft.write(part);
+            written.push(part);
+            draft.write(!isCalm && chance.happens(0.1) ? emptyUpdate : part);
           },
+          readBack: () => (mutation === "believe a snapshot unread" ? written.shift() : draft.readBack()),
           adopt: () => {
             draft.adopt();
             diskVersion += 1;
