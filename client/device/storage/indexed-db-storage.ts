@@ -18,7 +18,13 @@ interface Layout extends DBSchema {
 /** @param prefix begins the names of the databases */
 export function createIndexedDbStorage(prefix: string): DeviceStorage {
   const databases = new Map<string, Promise<IDBPDatabase<Layout>>>();
+  const listeners = new Map<string, Set<() => void>>();
 
+  /** The connection is gone, and perhaps what was kept with it. */
+  const lost = (document: string): void => {
+    databases.delete(document);
+    for (const listener of listeners.get(document) ?? []) listener();
+  };
   const open = (document: string): Promise<IDBPDatabase<Layout>> => {
     const known = databases.get(document);
     if (known) return known;
@@ -29,16 +35,13 @@ export function createIndexedDbStorage(prefix: string): DeviceStorage {
       },
       // Another tab may want to change or delete it: give way, and open again when it is needed.
       blocking: (_now, _wanted, event) => {
-        databases.delete(document);
         (event.target as IDBDatabase).close();
+        lost(document);
       },
-      terminated: () => void databases.delete(document),
+      terminated: () => lost(document),
     });
     databases.set(document, opening);
-    opening.then(
-      (database) => database.addEventListener("close", () => databases.delete(document)),
-      () => databases.delete(document),
-    );
+    opening.catch(() => databases.delete(document));
     return opening;
   };
 
@@ -85,5 +88,10 @@ export function createIndexedDbStorage(prefix: string): DeviceStorage {
       within(document, async (database) => {
         await database.put("custom", bytes, note);
       }),
+    onLoss: (document, listener) => {
+      const ofDocument = listeners.get(document) ?? new Set();
+      listeners.set(document, ofDocument.add(listener));
+      return () => void ofDocument.delete(listener);
+    },
   };
 }

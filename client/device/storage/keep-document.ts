@@ -26,7 +26,7 @@ export interface KeptDocument {
   unsaved(): number;
   /** Clocks by writer below which everything is proven to be on the device's disk. */
   saved(): ReadonlyMap<number, number>;
-  /** The last attempt to read or write failed; it is being tried again. */
+  /** The last attempt to read or write failed, or what was kept may be gone; it is being written again. */
   isFailing(): boolean;
   close(): void;
 }
@@ -53,6 +53,9 @@ export function keepDocument({ name, ydoc, storage, timers, onChange, onLoaded }
   let waiting: Uint8Array[] = [];
   let writing = 0;
   let mustRewrite = false;
+  /** How often the storage said that what it kept may be gone, and how many of these a write of everything has mended. */
+  let losses = 0;
+  let mended = 0;
   let callOffRetry: (() => void) | undefined;
   let callOffCompaction: (() => void) | undefined;
   const own = {};
@@ -81,7 +84,7 @@ export function keepDocument({ name, ydoc, storage, timers, onChange, onLoaded }
     }, own);
     length = updates.length;
     // What came in before the disk could be read is not on it; then the write that follows tells.
-    if (waiting.length === 0) saved = localClocks(ydoc);
+    if (waiting.length === 0 && losses === mended) saved = localClocks(ydoc);
     failures = 0;
     readable = true;
     if (!loaded) start();
@@ -97,12 +100,14 @@ export function keepDocument({ name, ydoc, storage, timers, onChange, onLoaded }
 
   /** One write at a time, of all that waits. After a failure nobody knows what is there: then the whole state goes. */
   const write = async (): Promise<void> => {
-    if (!readable || closed || writing > 0 || (waiting.length === 0 && !mustRewrite)) return;
+    const mustWriteAll = mustRewrite || losses > mended;
+    if (!readable || closed || writing > 0 || (waiting.length === 0 && !mustWriteAll)) return;
     const batch = waiting;
     const clocks = localClocks(ydoc);
     waiting = [];
     writing = Math.max(batch.length, 1);
-    const rewrite = mustRewrite || length + 1 > MOST_UPDATES;
+    const rewrite = mustWriteAll || length + 1 > MOST_UPDATES;
+    const mending = losses;
     try {
       if (rewrite) await storage.compact(name, Y.encodeStateAsUpdate(ydoc));
       else await storage.append(name, batch.length === 1 && batch[0] ? batch[0] : Y.mergeUpdates(batch));
@@ -117,7 +122,9 @@ export function keepDocument({ name, ydoc, storage, timers, onChange, onLoaded }
     writing = 0;
     failures = 0;
     mustRewrite = false;
-    saved = clocks;
+    // What was lost while this write was under way may be lost with it.
+    if (losses === mending) saved = clocks;
+    if (rewrite) mended = mending;
     length = rewrite ? 1 : length + 1;
     onChange();
     compactSoon();
@@ -140,16 +147,23 @@ export function keepDocument({ name, ydoc, storage, timers, onChange, onLoaded }
     void write();
   };
 
+  const stopHearingLosses = storage.onLoss?.(name, () => {
+    losses += 1;
+    saved = new Map();
+    onChange();
+    void write();
+  });
   ydoc.on("update", keep);
   void load();
   return {
     isLoaded: () => loaded,
     unsaved: () => waiting.length + writing,
     saved: () => saved,
-    isFailing: () => failures > 0,
+    isFailing: () => failures > 0 || losses > mended,
     close: () => {
       closed = true;
       ydoc.off("update", keep);
+      stopHearingLosses?.();
       callOffRetry?.();
       callOffCompaction?.();
     },

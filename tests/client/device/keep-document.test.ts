@@ -25,6 +25,54 @@ function failingStorage() {
   return { disk, state, storage };
 }
 
+/** A storage that says when what it kept may be gone. */
+function losingStorage() {
+  let disk = createMemoryStorage();
+  const listeners = new Set<() => void>();
+  let write = (): Promise<void> => Promise.resolve();
+  const storage: DeviceStorage = {
+    documents: () => disk.documents(),
+    load: (name) => disk.load(name),
+    append: async (name, update) => {
+      const here = disk;
+      await write();
+      await here.append(name, update);
+    },
+    compact: async (name, state) => {
+      const here = disk;
+      await write();
+      await here.compact(name, state);
+    },
+    loadNote: (name, note) => disk.loadNote(name, note),
+    keepNote: (name, note, bytes) => disk.keepNote(name, note, bytes),
+    onLoss: (_name, listener) => {
+      listeners.add(listener);
+      return () => void listeners.delete(listener);
+    },
+  };
+  return {
+    storage,
+    disk: () => disk,
+    listeners,
+    /** Until the returned function is called, writes hang. */
+    hold: (): (() => void) => {
+      let go = (): void => {};
+      const held = new Promise<void>((resolve) => {
+        go = resolve;
+      });
+      write = () => held;
+      return () => {
+        write = () => Promise.resolve();
+        go();
+      };
+    },
+    lose: () => {
+      disk = createMemoryStorage();
+      for (const listener of listeners) listener();
+    },
+  };
+}
+
 function keep(storage: DeviceStorage) {
   const ydoc = new Y.Doc();
   const time = createFakeTime();
@@ -126,5 +174,48 @@ describe("a kept document", () => {
     }
     expect(longest).toBeLessThanOrEqual(1000);
     expect(await onDisk(disk)).toHaveLength(1750);
+  });
+
+  test("writes everything again when the storage has lost it, and says that it is not saved until then", async () => {
+    const { storage, disk, lose, hold } = losingStorage();
+    const { kept, time, push, ydoc } = keep(storage);
+    await time.pass(0);
+    push("a");
+    await time.pass(0);
+    expect(kept.saved().get(ydoc.clientID)).toBe(1);
+    const release = hold();
+    lose();
+    await time.pass(1000);
+    expect(kept.isFailing()).toBe(true);
+    expect(kept.saved().size).toBe(0);
+    release();
+    await time.pass(0);
+    expect(kept.isFailing()).toBe(false);
+    expect(kept.saved().get(ydoc.clientID)).toBe(1);
+    expect(await onDisk(disk())).toEqual(["a"]);
+  });
+
+  test("a loss while everything is being written again asks for one more time", async () => {
+    const { storage, disk, lose, hold } = losingStorage();
+    const { kept, time, push } = keep(storage);
+    await time.pass(0);
+    push("a");
+    await time.pass(0);
+    const release = hold();
+    lose();
+    await time.pass(0);
+    lose();
+    release();
+    await time.pass(0);
+    expect(kept.isFailing()).toBe(false);
+    expect(await onDisk(disk())).toEqual(["a"]);
+  });
+
+  test("hears of no losses once it is closed", () => {
+    const { storage, listeners } = losingStorage();
+    const { kept } = keep(storage);
+    expect(listeners.size).toBe(1);
+    kept.close();
+    expect(listeners.size).toBe(0);
   });
 });
