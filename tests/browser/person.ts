@@ -1,6 +1,7 @@
 /** One person with a device of his own: a browser context, and a way to the pit laptop that can be cut. */
 import type { Browser, BrowserContext, Locator, Page } from "playwright-core";
 import { expect } from "vitest";
+import type { Chance } from "#scenarios/player/chance.ts";
 import { openPitNetwork, type PitNetwork } from "./pit-network.ts";
 
 /** How long a person waits for something to appear: generous, since the machines of a test may be slow. */
@@ -30,6 +31,8 @@ export interface PersonOptions {
   readonly width: number;
   readonly height: number;
   readonly hasTouch?: boolean;
+  /** Draws the times and lengths of this person's network. */
+  readonly chance?: Chance;
 }
 
 /** Opens a device at the choice of who holds it, and chooses `name`. */
@@ -49,7 +52,7 @@ async function openDevice(
   options: PersonOptions,
   prepare: (page: Page) => Promise<void>,
 ): Promise<Person> {
-  const network = await openPitNetwork(options.port);
+  const network = await openPitNetwork(options.port, options.chance);
   const context: BrowserContext = await options.browser.newContext({
     viewport: { width: options.width, height: options.height },
     hasTouch: options.hasTouch ?? false,
@@ -79,7 +82,10 @@ async function openDevice(
       await page.getByText(text).first().waitFor({ state: "attached" });
     },
     syncSays: async (words) => {
-      await page.locator("[data-sync]").filter({ hasText: words }).waitFor();
+      await page
+        .locator("[data-sync]")
+        .filter({ hasText: new RegExp(`^${words}`) })
+        .waitFor();
     },
     close: async () => {
       expect(faults).toEqual([]);

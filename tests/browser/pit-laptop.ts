@@ -4,9 +4,12 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { root } from "#tests/source-files.ts";
+import { type LaptopLog, openLaptopLog } from "./laptop-log.ts";
 
 export interface PitLaptop {
   readonly port: number;
+  /** What it has on its disk. */
+  readonly log: LaptopLog;
   /** Stops the process and removes its data. */
   close(): Promise<void>;
 }
@@ -23,9 +26,12 @@ export async function startPitLaptop(): Promise<PitLaptop> {
     stdio: ["ignore", "pipe", "pipe"],
   });
   const port = await listeningPort(server);
+  const log = openLaptopLog(data);
   return {
     port,
+    log,
     close: async () => {
+      log.close();
       const gone = new Promise((resolve) => server.once("exit", resolve));
       if (server.exitCode === null) {
         server.kill("SIGTERM");

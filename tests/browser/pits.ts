@@ -1,7 +1,7 @@
 /** The pits of a test: a pit laptop with the demo team, one browser, and people who open their devices in it. */
 import { launchChromium } from "./chromium.ts";
 import { openNewDevice, openPerson, type Person, type PersonOptions } from "./person.ts";
-import { startPitLaptop } from "./pit-laptop.ts";
+import { type PitLaptop, startPitLaptop } from "./pit-laptop.ts";
 
 /** The screens of the people in these tests. */
 export const screens = {
@@ -11,6 +11,7 @@ export const screens = {
 } as const;
 
 export interface Pits {
+  readonly laptop: Pick<PitLaptop, "log" | "port">;
   open(name: string, screen: Omit<PersonOptions, "browser" | "port">): Promise<Person>;
   /** A device that reaches the laptop for the program alone: it has no team, and nobody holds it. */
   openNew(screen: Omit<PersonOptions, "browser" | "port">): Promise<Person>;
@@ -27,6 +28,7 @@ export async function openPits(film?: string): Promise<Pits> {
   });
   const people: Person[] = [];
   return {
+    laptop,
     open: async (name, screen) => {
       const person = await openPerson(name, { browser, port: laptop.port, ...screen });
       people.push(person);
