@@ -35,7 +35,7 @@ const quiet = [
 export async function launchChromium(film?: string): Promise<Browser> {
   const camera = film === undefined ? [] : cameraWith(film);
   const failures: string[] = [];
-  for (const candidate of await candidates()) {
+  for (const candidate of await chromiumCandidates()) {
     try {
       return await chromium.launch({ ...candidate, args: [...candidate.args, ...camera], headless: true });
     } catch (error) {
@@ -53,7 +53,10 @@ function cameraWith(film: string): readonly string[] {
   ];
 }
 
-async function candidates(): Promise<readonly { readonly executablePath: string; readonly args: string[] }[]> {
+/** Programs that may be a Chromium that runs here, the best first, with the options for a test. */
+export async function chromiumCandidates(): Promise<
+  readonly { readonly executablePath: string; readonly args: string[] }[]
+> {
   const packaged =
     process.platform === "linux" && process.arch === "x64"
       ? [{ executablePath: await sparticuz.executablePath(), args: quiet }]
