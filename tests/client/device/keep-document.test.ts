@@ -60,9 +60,10 @@ function losingStorage() {
       const held = new Promise<void>((resolve) => {
         go = resolve;
       });
-      write = () => held;
+      const own = (): Promise<void> => held;
+      write = own;
       return () => {
-        write = () => Promise.resolve();
+        if (write === own) write = () => Promise.resolve();
         go();
       };
     },
@@ -201,11 +202,16 @@ describe("a kept document", () => {
     await time.pass(0);
     push("a");
     await time.pass(0);
-    const release = hold();
+    const releaseFirst = hold();
     lose();
     await time.pass(0);
+    const releaseSecond = hold();
     lose();
-    release();
+    releaseFirst();
+    await time.pass(0);
+    expect(kept.isFailing()).toBe(true);
+    expect(kept.saved().size).toBe(0);
+    releaseSecond();
     await time.pass(0);
     expect(kept.isFailing()).toBe(false);
     expect(await onDisk(disk())).toEqual(["a"]);
