@@ -18,6 +18,7 @@ import type { MadeBundle } from "./hand-off/make-bundle.ts";
 import { deviceId, storedMember, storeMember } from "./identity.ts";
 import { browserStorage } from "./storage/browser-storage.ts";
 import { createIndexedDbStorage } from "./storage/indexed-db-storage.ts";
+import { createLastingStorage, type StoragePromise, type StorageSpace } from "./storage/lasting-storage.ts";
 import type { SyncStatus } from "./sync-status.ts";
 import { openTeamDevice, type TeamDevice } from "./team-device.ts";
 
@@ -39,6 +40,10 @@ export interface Device {
   resolve: Writer["resolve"];
   /** Who is proven to hold a record on its disk. */
   holdingOf(recordId: string): Holding;
+  /** What the browser has said about keeping all this; it is asked after the first entry of a visit. */
+  readonly storagePromise: Accessor<StoragePromise>;
+  readonly storageSpace: Accessor<StorageSpace | undefined>;
+  measureSpace(): Promise<void>;
   /** The documents of this device as one file: "all" that are on it, or those that are open. */
   exportBundle(extent: "all" | "open"): Promise<MadeBundle>;
   /** What a bundle would bring; changes nothing. */
@@ -66,6 +71,13 @@ export function createDevice(): Device {
   const [revision, setRevision] = createSignal(team.ledger.revision);
   const [facts, setFacts] = createSignal(0);
   const [memberId, setMemberId] = createSignal(storedMember(storage));
+  const [storageFacts, setStorageFacts] = createSignal(0);
+  const lasting = createLastingStorage(navigator.storage, () => void setStorageFacts((count) => count + 1));
+  /** Whoever has just pressed to write knows what the browser may now ask about. */
+  const written = (result: WriteResult): WriteResult => {
+    if (result.ok) void lasting.ask();
+    return result;
+  };
   const stops = [
     team.ledger.onChange(() => void setRevision(team.ledger.revision)),
     team.onStatus(() => void setFacts((count) => count + 1)),
@@ -115,14 +127,23 @@ export function createDevice(): Device {
       setMemberId(id);
       team.setHolder(id);
     },
-    write: (entries, options) => writer().setMany(entries, options),
-    revert: (recordId) => writer().revert(recordId),
-    withdraw: (kind, key, reason, options) => writer().voidSubject(kind, key, reason, options),
-    resolve: (kind, key, value, options) => writer().resolve(kind, key, value, options),
+    write: (entries, options) => written(writer().setMany(entries, options)),
+    revert: (recordId) => written(writer().revert(recordId)),
+    withdraw: (kind, key, reason, options) => written(writer().voidSubject(kind, key, reason, options)),
+    resolve: (kind, key, value, options) => written(writer().resolve(kind, key, value, options)),
     holdingOf: (recordId) => {
       facts();
       return team.holdingOf(recordId);
     },
+    storagePromise: () => {
+      storageFacts();
+      return lasting.promise();
+    },
+    storageSpace: () => {
+      storageFacts();
+      return lasting.space();
+    },
+    measureSpace: lasting.measure,
     exportBundle: (extent) => team.exportBundle(extent, member()?.name),
     describeBundle: team.describeBundle,
     importBundle: team.importBundle,

@@ -5,6 +5,7 @@ import { common } from "#client/text/english/common.ts";
 import { handOff } from "#client/text/english/hand-off.ts";
 import { roles } from "#core/team/people.ts";
 import { members } from "#core/team/roster.ts";
+import { DeviceFacts } from "./device-facts.tsx";
 import { workplacePath } from "./workplace-path.ts";
 
 /** The choice of who holds this device. */
@@ -49,6 +50,7 @@ export function WhoAreYou() {
           {handOff.link}
         </A>
       </div>
+      <DeviceFacts />
     </div>
   );
 }

@@ -35,6 +35,11 @@ export function formatMillimetres(metres: number | undefined): string {
   return metres === undefined ? "—" : `${Math.round(metres * 1000)} mm`;
 }
 
+/** Whole megabytes (10⁶ bytes) from bytes, rounded down. */
+export function formatMegabytes(bytes: number): string {
+  return number.format(Math.floor(bytes / 1_000_000));
+}
+
 /** Wall-clock time of a moment (ms since the epoch, or ISO 8601): "14:05". */
 export function formatClock(moment: number | string): string {
   return clock.format(new Date(moment));
