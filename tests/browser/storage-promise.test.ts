@@ -1,4 +1,5 @@
 /** The screen tells whether the browser keeps what is on this device, and it is asked once somebody has written. */
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { Person } from "./person.ts";
 import { openPits, type Pits, screens } from "./pits.ts";
@@ -24,6 +25,15 @@ async function logRun(rider: Person): Promise<void> {
   await rider.tap(page.getByText("fair", { exact: true }));
   await rider.tap(page.getByRole("button", { name: "Save the run" }));
   await rider.sees(/^Saved at /);
+}
+
+/** As on a page that is no secure context (https://www.w3.org/TR/secure-contexts/): what is kept for one is not there. */
+async function leaveOutWhatNeedsHttps(page: Page): Promise<void> {
+  await page.addInitScript(() => {
+    const absent = ["storage", "serviceWorker", "locks", "share", "canShare", "clipboard", "mediaDevices", "wakeLock"];
+    for (const name of absent) Reflect.deleteProperty(Navigator.prototype, name);
+    for (const name of ["subtle", "randomUUID"]) Reflect.deleteProperty(Crypto.prototype, name);
+  });
 }
 
 /** Whether this browser grants it is the browser's decision; a test says which. */
@@ -62,14 +72,22 @@ describe("the browser's promise to keep what is on this device", () => {
     await rider.sees(/save everything to a file/);
   }, 60_000);
 
-  test("that cannot be had, as at an address that begins with http://, is said too", async () => {
+  test("that cannot be had, as at an address that begins with http://, is said too, and all else works there", async () => {
     const rider = await pits.open("Rowan Alder", screens.phone);
-    await rider.page.addInitScript(() => Object.defineProperty(navigator, "storage", { value: undefined }));
+    await leaveOutWhatNeedsHttps(rider.page);
     await rider.page.reload();
     await logRun(rider);
+    await rider.syncSays("On the server");
     await toDeviceFacts(rider);
     await rider.sees(/^This browser gives no promise to keep what is on this device/);
     await rider.sees(/^Put Pitslate on the home screen/);
+    await rider.tap(rider.page.getByRole("link", { name: "Hand over without a network" }));
+    const [saved] = await Promise.all([
+      rider.page.waitForEvent("download"),
+      rider.tap(rider.page.getByRole("button", { name: "Save everything to a file" })),
+    ]);
+    await rider.page.getByLabel("Take in a file").setInputFiles(await saved.path());
+    await rider.sees("Nothing is new: this device has all that is in it.");
   }, 60_000);
 });
 
