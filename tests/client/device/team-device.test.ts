@@ -39,7 +39,7 @@ async function start(): Promise<void> {
   port = server.port;
 }
 
-function device(id: string): TeamDevice {
+function device(id: string, riders: "all" | readonly string[] = "all"): TeamDevice {
   const storage = disks.get(id) ?? createMemoryStorage();
   disks.set(id, storage);
   const newId = monotonicFactory();
@@ -51,7 +51,7 @@ function device(id: string): TeamDevice {
     deviceId: id,
     newId: (moment) => newId(moment),
   });
-  opened.showRiders("all");
+  opened.showRiders(riders);
   devices.push(opened);
   return opened;
 }
@@ -167,6 +167,34 @@ describe("two devices and the pit laptop", () => {
     expect(written.ok).toBe(true);
     await until(() => isOnServer(pit) && phone.ledger.keys(runKind).length === runs.length);
     expect(pit.refusals()).toEqual([]);
+  });
+
+  test("what nobody shows any more is sent all the same, and nothing is called on the server before it is there", async () => {
+    const pit = device("pit");
+    await teamWith(pit);
+    const phone = device("phone");
+    await until(() => phone.isLoaded() && isOnServer(phone));
+    await server.close();
+    const written = phone.writerFor("alder").set(settingKind, KEY, setting(58));
+    if (!written.ok || !written.records[0]) throw new Error("It was not written.");
+    const [{ id }] = written.records;
+    await until(() => phone.status().state === "offline");
+    phone.close();
+    await start();
+    const ofSomebodyElse = device("phone", []);
+    const isStored = () =>
+      store.documents().some((name) => store.load(name).some((bytes) => Buffer.from(bytes).includes(id)));
+    const lies: string[] = [];
+    ofSomebodyElse.onStatus(() => {
+      if (isOnServer(ofSomebodyElse) && !isStored()) lies.push("on the server");
+    });
+    await until(() => isOnServer(ofSomebodyElse));
+    expect(lies).toEqual([]);
+    expect(isStored()).toBe(true);
+    ofSomebodyElse.close();
+    const later = device("phone", []);
+    await until(() => isOnServer(later));
+    expect(settledValue(mainPressure(later))).toBeUndefined();
   });
 
   test("a device that was closed offline has what it wrote when it opens again", async () => {
