@@ -13,40 +13,45 @@ const namesSchema = z.array(z.string());
 export interface OwingDocuments {
   /** The documents, among those that are open, that hold something which the server is not proven to have. */
   follow(names: readonly string[]): void;
+  /** The list of before this start has been read, or cannot be: nothing that is owed is overlooked any more. */
+  isRead(): boolean;
   close(): void;
 }
 
-/** @param open called for each document that was owing before this start */
-export function rememberOwing(
-  storage: Pick<DeviceStorage, "loadNote" | "keepNote">,
-  open: (name: string) => void,
-): OwingDocuments {
-  const keeper = createLatestKeeper((bytes) => storage.keepNote("team", "owing", bytes));
-  let kept: string | undefined;
+export interface OwingContext {
+  readonly storage: Pick<DeviceStorage, "loadNote" | "keepNote" | "onLoss">;
+  /** Called for each document that was owing before this start. */
+  readonly open: (name: string) => void;
+  /** Called once, when {@link OwingDocuments.isRead} has become true. */
+  readonly onRead: () => void;
+}
+
+export function rememberOwing({ storage, open, onRead }: OwingContext): OwingDocuments {
+  const keeper = createLatestKeeper(storage, "team", "owing");
+  let state: "reading" | "read" | "unreadable" = "reading";
   let wanted: readonly string[] = [];
   let closed = false;
   const keep = (): void => {
-    const text = JSON.stringify([...wanted].sort());
-    // Before the old list has been read a new one would take its place.
-    if (closed || kept === undefined || text === kept) return;
-    kept = text;
-    keeper.keep(new TextEncoder().encode(text));
+    // Before the old list has been read a new one would take its place, and so would one after it could not be read.
+    if (!closed && state === "read") keeper.keep(new TextEncoder().encode(JSON.stringify([...wanted].sort())));
+  };
+  const settle = (next: "read" | "unreadable", names: readonly string[]): void => {
+    if (closed) return;
+    state = next;
+    for (const name of names) open(name);
+    onRead();
+    keep();
   };
   storage.loadNote("team", "owing").then(
-    (bytes) => {
-      if (closed) return;
-      kept = bytes ? new TextDecoder().decode(bytes) : "[]";
-      for (const name of readNames(kept)) open(name);
-      keep();
-    },
-    // A storage that cannot be read is told by the documents themselves; the list stays for the next start.
-    () => {},
+    (bytes) => settle("read", bytes ? readNames(new TextDecoder().decode(bytes)) : []),
+    () => settle("unreadable", []),
   );
   return {
     follow: (names) => {
       wanted = names;
       keep();
     },
+    isRead: () => state !== "reading",
     close: () => {
       closed = true;
       keeper.close();

@@ -97,7 +97,7 @@ export function openTeamDevice(context: TeamDeviceContext): TeamDevice {
     // The season that is written first: who waits for a place waits in the order of opening.
     for (const season of [writing, ...others]) for (const rider of riders) open(`rider/${rider}/${season}`);
   };
-  const owing = rememberOwing(context.storage, open);
+  const owing = rememberOwing({ storage: context.storage, open, onRead: () => factsChanged() });
   open("team");
   const stopFollowing = ledger.onChange((subjects) => {
     for (const subject of subjects) {
@@ -140,10 +140,12 @@ export function openTeamDevice(context: TeamDeviceContext): TeamDevice {
     ledger,
     isLoaded: () => [...replicas.values()].every((replica) => replica.facts().loaded),
     status: () =>
-      syncStatus(
-        [...replicas.values()].map((replica) => replica.facts()),
-        offlineSince,
-      ),
+      owing.isRead()
+        ? syncStatus(
+            [...replicas.values()].map((replica) => replica.facts()),
+            offlineSince,
+          )
+        : { state: "loading" },
     refusals: () => [...replicas.values()].flatMap((replica) => replica.facts().refusal ?? []),
     writerFor: (memberId) =>
       createWriter({

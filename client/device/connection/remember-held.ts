@@ -17,10 +17,10 @@ export interface RememberedHeld {
 /** @param onRead called when there is something and it has been read */
 export function rememberHeld(
   name: string,
-  storage: Pick<DeviceStorage, "loadNote" | "keepNote">,
+  storage: Pick<DeviceStorage, "loadNote" | "keepNote" | "onLoss">,
   onRead: (acknowledgement: DurableAcknowledgement) => void,
 ): RememberedHeld {
-  const keeper = createLatestKeeper((bytes) => storage.keepNote(name, "held", bytes));
+  const keeper = createLatestKeeper(storage, name, "held");
   let before: DurableAcknowledgement | undefined;
   storage.loadNote(name, "held").then(
     (bytes) => {

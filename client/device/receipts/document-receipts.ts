@@ -45,7 +45,7 @@ export interface DocumentReceipts {
 export interface ReceiptsContext {
   readonly name: string;
   readonly digest: ContentDigest;
-  readonly storage: Pick<DeviceStorage, "loadNote" | "keepNote">;
+  readonly storage: Pick<DeviceStorage, "loadNote" | "keepNote" | "onLoss">;
   readonly timers: Timers;
   readonly deviceId: string;
   readonly holder: () => string | undefined;
@@ -68,7 +68,7 @@ export function createDocumentReceipts(context: ReceiptsContext): DocumentReceip
   /** What the server has of this device, as far as this socket tells: what was said on another may not have arrived. */
   let told: Receipt | undefined;
 
-  const keeper = createLatestKeeper((bytes) => storage.keepNote(name, "receipts", bytes));
+  const keeper = createLatestKeeper(storage, name, "receipts");
   const keep = (): void => keeper.keep(encodeKeptReceipts(book.all()));
 
   const mustSay = (): boolean => {

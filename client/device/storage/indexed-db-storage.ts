@@ -86,7 +86,10 @@ export function createIndexedDbStorage(prefix: string): DeviceStorage {
       }),
     keepNote: (document, note, bytes) =>
       within(document, async (database) => {
-        await database.put("custom", bytes, note);
+        // What is owed to the server must not be forgotten; the others are only known less for a while.
+        const durability = note === "owing" ? "strict" : "relaxed";
+        const transaction = database.transaction("custom", "readwrite", { durability });
+        await Promise.all([transaction.store.put(bytes, note), transaction.done]);
       }),
     onLoss: (document, listener) => {
       const ofDocument = listeners.get(document) ?? new Set();
