@@ -18,6 +18,7 @@ import { type DurableAcknowledgement, readDurableAcknowledgement } from "#core/p
 import { maximumUpdateBytes } from "#core/protocol/limits.ts";
 import { messageType } from "#core/protocol/message-type.ts";
 import { encodeReceipts, type Receipt, readReceipts } from "#core/protocol/receipt.ts";
+import { askAfterMs, deadAfterMs, waitBeforeRetry } from "#core/protocol/reconnection.ts";
 import { readRefusal } from "#core/protocol/refusal.ts";
 import { coversStateVector } from "#core/protocol/state-vector.ts";
 import { createServerHolding } from "./server-holding.ts";
@@ -25,12 +26,6 @@ import { createDifferenceSettler } from "./settle-difference.ts";
 import type { OpenSocket, Socket } from "./socket.ts";
 import type { Rank, SocketSlots } from "./socket-slots.ts";
 
-/** ms of silence after which the server is asked for a sign of life, and after which the socket is given up. */
-const ASK_AFTER_MS = 2000;
-const DEAD_AFTER_MS = 5000;
-/** ms of the first wait before coming back, doubled with each failure up to the longest; the real one is drawn below it. */
-const FIRST_WAIT_MS = 300;
-const LONGEST_WAIT_MS = 3000;
 /** ms after which a document that rests looks for news, drawn between this and twice this. */
 const REST_MS = 30_000;
 /** Close codes of the range that y-websocket takes for "do not come back". */
@@ -167,8 +162,7 @@ export function connectToServer(context: ConnectionContext): DocumentConnection 
     endSocket();
     if (code >= FINAL_CODES.from && code <= FINAL_CODES.to) sentAway = code;
     else if (!closed) {
-      const longest = Math.min(FIRST_WAIT_MS * 2 ** (failures - 1), LONGEST_WAIT_MS);
-      callOffWait = timers.after(random() * longest, open);
+      callOffWait = timers.after(waitBeforeRetry(failures, random), open);
     }
     onChange();
   };
@@ -179,9 +173,9 @@ export function connectToServer(context: ConnectionContext): DocumentConnection 
   };
 
   const watch = (): void => {
-    callOffWatch = timers.after(ASK_AFTER_MS, () => {
+    callOffWatch = timers.after(askAfterMs, () => {
       const silence = timers.now() - lastHeard;
-      if (silence >= DEAD_AFTER_MS) {
+      if (silence >= deadAfterMs) {
         giveUp();
         return;
       }
@@ -189,7 +183,7 @@ export function connectToServer(context: ConnectionContext): DocumentConnection 
         rest();
         return;
       }
-      if (connected && silence >= ASK_AFTER_MS) ask();
+      if (connected && silence >= askAfterMs) ask();
       watch();
     });
   };
