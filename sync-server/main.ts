@@ -7,6 +7,7 @@ import { defaultSnapshotLimits } from "./snapshot/snapshot-keeper.ts";
 import { openSqliteStore } from "./store/sqlite-store.ts";
 import { StoreProblem } from "./store/store-problem.ts";
 import type { UpdateStore } from "./store/update-store.ts";
+import { reachUpstream } from "./upstream/reach-upstream.ts";
 
 /** Composition root: puts the real clock, disk, guard and sockets together and runs until it is told to stop. */
 async function main(): Promise<void> {
@@ -36,6 +37,7 @@ async function run(options: CommandLine): Promise<void> {
       guard: (update, document, maximumBytes) => inspectUpdate(update, document, { maximumBytes }),
       snapshotLimits: { ...defaultSnapshotLimits, rows: options.snapshotRows },
       isDocumentName: (name) => parseDocumentName(name) !== undefined,
+      ...(options.upstream && { upstream: { port: reachUpstream(options.upstream) } }),
     });
   } catch (error) {
     store?.close();

@@ -1,5 +1,6 @@
 import type { CommitReport } from "./commit-meter.ts";
 import type { SnapshotReport } from "./snapshot/snapshot-keeper.ts";
+import type { UpstreamStatus } from "./upstream/upstream.ts";
 
 /** What the server tells about itself in numbers. */
 export type ServerFacts = {
@@ -12,6 +13,8 @@ export type ServerFacts = {
   readonly logRows: number;
   readonly snapshots: SnapshotReport;
   readonly commits: CommitReport;
+  /** Undefined without an upstream; then nothing is told of one. */
+  readonly upstream: UpstreamStatus | undefined;
 };
 
 export const metricsType = "text/plain; version=0.0.4; charset=utf-8";
@@ -50,7 +53,39 @@ export function writeMetrics(facts: ServerFacts): string {
       "The longest time for which a snapshot kept others waiting.",
       snapshots.longestTurnSeconds,
     ),
+    ...(facts.upstream === undefined ? [] : upstreamMetrics(facts.upstream)),
   ].join("");
+}
+
+function upstreamMetrics(upstream: UpstreamStatus): string[] {
+  const { isConnected, links, documentsWaiting, secondsSinceContact = Number.NaN, refusals } = upstream;
+  return [
+    metric(
+      "upstream_connected",
+      "gauge",
+      "1 when the upstream answered the newest question, else 0.",
+      isConnected ? 1 : 0,
+    ),
+    metric("upstream_links", "gauge", "Sockets to the upstream.", links),
+    metric(
+      "upstream_documents_waiting",
+      "gauge",
+      "Documents not known to be the same at the upstream.",
+      documentsWaiting,
+    ),
+    metric(
+      "upstream_contact_age_seconds",
+      "gauge",
+      "Time since the upstream gave a sign of life.",
+      secondsSinceContact,
+    ),
+    metric(
+      "upstream_refusals_total",
+      "counter",
+      "Changes that one of the two servers refused to take from the other.",
+      refusals,
+    ),
+  ];
 }
 
 type Sample = readonly [ending: string, value: number];

@@ -2,6 +2,7 @@ import { parseArgs } from "node:util";
 import { type LogLevel, logLevels } from "./logging.ts";
 import { isLoopbackHost } from "./loopback.ts";
 import { defaultSnapshotLimits } from "./snapshot/snapshot-keeper.ts";
+import { parseUpstreamUrl } from "./upstream/upstream-url.ts";
 
 export type CommandLine = {
   readonly host: string;
@@ -11,6 +12,8 @@ export type CommandLine = {
   readonly logLevel: LogLevel;
   /** Updates of one document beside its snapshot, above which a new one is due. */
   readonly snapshotRows: number;
+  /** The server to keep equal with; undefined for none. */
+  readonly upstream: URL | undefined;
 };
 
 export type ParsedCommandLine =
@@ -26,6 +29,9 @@ Options
   --data <folder>      folder of the log (default ./data)
   --client <folder>    folder of the built client (default client/dist)
   --snapshot-rows <n>  updates of a document above which they are put together, 1 to 1000000 (default ${defaultSnapshotLimits.rows})
+  --upstream <url>     the team's home server: this server works alone, and both become equal whenever it can be
+                       reached. A home server answers its own machine only, so for now the address has to lead to
+                       it through a tunnel that ends on this machine, for example http://127.0.0.1:4681
   --log-level <level>  ${logLevels.join(", ")} (default info)
   --help               this text
 `;
@@ -55,9 +61,19 @@ export function parseCommandLine(args: readonly string[]): ParsedCommandLine {
   for (const name of ["data", "client"] as const) {
     if (values[name] === "") return refused(`--${name} is empty; it must name a folder.`);
   }
+  const upstream = values.upstream === undefined ? undefined : parseUpstreamUrl(values.upstream);
+  if (upstream?.ok === false) return refused(upstream.sentence);
   return {
     state: "run",
-    options: { host: values.host, port, dataFolder: values.data, clientFolder: values.client, logLevel, snapshotRows },
+    options: {
+      host: values.host,
+      port,
+      dataFolder: values.data,
+      clientFolder: values.client,
+      logLevel,
+      snapshotRows,
+      upstream: upstream?.url,
+    },
   };
 }
 
@@ -71,6 +87,7 @@ function read(args: readonly string[]) {
         data: { type: "string", default: "./data" },
         client: { type: "string", default: "client/dist" },
         "snapshot-rows": { type: "string", default: String(defaultSnapshotLimits.rows) },
+        upstream: { type: "string" },
         "log-level": { type: "string", default: "info" },
         help: { type: "boolean", default: false },
       },

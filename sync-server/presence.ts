@@ -5,7 +5,8 @@ import * as encoding from "lib0/encoding";
 export const maximumPresentDevices = 1000;
 
 type Entry = { readonly clock: number; readonly state: string; readonly owner: object };
-type Change = { readonly client: number; readonly clock: number; readonly state: string };
+/** What a presence payload says of one device; `state` is JSON, "null" when it has gone. */
+export type PresenceChange = { readonly client: number; readonly clock: number; readonly state: string };
 
 /**
  * Who is here, as a relay: it keeps the newest state of each device and removes it when the socket that owns it closes.
@@ -29,7 +30,7 @@ export function createPresence(): Presence {
    * A stock client repeats what it is told about others, so only what is newer moves a device to this socket. The one
    * exception is the first payload of a socket when it names one device: that is the device itself, come back.
    */
-  function take(change: Change, owner: object, isIntroduction: boolean): boolean {
+  function take(change: PresenceChange, owner: object, isIntroduction: boolean): boolean {
     const known = entries.get(change.client);
     if (known === undefined) {
       if (change.state === "null" || entries.size >= maximumPresentDevices) return false;
@@ -45,36 +46,36 @@ export function createPresence(): Presence {
 
   return {
     receive(owner, payload) {
-      const changes = readChanges(payload);
+      const changes = readPresence(payload);
       if (changes === undefined) return "malformed";
       const isIntroduction = !heard.has(owner) && changes.length === 1;
       heard.add(owner);
       const taken = changes.filter((change) => take(change, owner, isIntroduction));
-      return taken.length === 0 ? "nothing" : writeChanges(taken);
+      return taken.length === 0 ? "nothing" : writePresence(taken);
     },
     everybody() {
       if (entries.size === 0) return undefined;
-      return writeChanges([...entries].map(([client, entry]) => ({ client, clock: entry.clock, state: entry.state })));
+      return writePresence([...entries].map(([client, entry]) => ({ client, clock: entry.clock, state: entry.state })));
     },
     leave(owner) {
-      const gone: Change[] = [];
+      const gone: PresenceChange[] = [];
       for (const [client, entry] of entries) {
         if (entry.owner !== owner) continue;
         entries.delete(client);
         gone.push({ client, clock: entry.clock, state: "null" });
       }
-      return gone.length === 0 ? undefined : writeChanges(gone);
+      return gone.length === 0 ? undefined : writePresence(gone);
     },
   };
 }
 
 /** Source of the encoding: y-protocols 1.0, awareness.js. The state is checked because clients parse it unguarded. */
-function readChanges(payload: Uint8Array): Change[] | undefined {
+export function readPresence(payload: Uint8Array): PresenceChange[] | undefined {
   try {
     const decoder = decoding.createDecoder(payload);
     const count = decoding.readVarUint(decoder);
     if (count > maximumPresentDevices) return undefined;
-    const changes: Change[] = [];
+    const changes: PresenceChange[] = [];
     for (let index = 0; index < count; index++) {
       const client = decoding.readVarUint(decoder);
       const clock = decoding.readVarUint(decoder);
@@ -87,7 +88,7 @@ function readChanges(payload: Uint8Array): Change[] | undefined {
   }
 }
 
-function writeChanges(changes: readonly Change[]): Uint8Array {
+export function writePresence(changes: readonly PresenceChange[]): Uint8Array {
   const encoder = encoding.createEncoder();
   encoding.writeVarUint(encoder, changes.length);
   for (const change of changes) {

@@ -17,6 +17,11 @@ import { createRooms } from "./rooms.ts";
 import { defaultSnapshotLimits, type SnapshotLimits } from "./snapshot/snapshot-keeper.ts";
 import { serveFolder } from "./static-files.ts";
 import type { UpdateStore } from "./store/update-store.ts";
+import { systemTimers } from "./system-timers.ts";
+import type { Silence } from "./upstream/document-link.ts";
+import { createServerId, purposeInUrl } from "./upstream/socket-purpose.ts";
+import { createUpstream, maximumCatchUps, type Upstream } from "./upstream/upstream.ts";
+import type { UpstreamPort } from "./upstream/upstream-port.ts";
 import { answerRequests } from "./web.ts";
 
 export type ServerOptions = {
@@ -44,6 +49,8 @@ export type ServerOptions = {
   readonly snapshotLimits?: SnapshotLimits;
   /** How long a graceful stop waits for sockets to say goodbye, in milliseconds. */
   readonly goodbyeMs?: number;
+  /** The server to keep equal with; this one works alone when left out. */
+  readonly upstream?: { readonly port: UpstreamPort; readonly listEveryMs?: number; readonly silence?: Silence };
 };
 
 export type RunningServer = {
@@ -57,13 +64,22 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const { guard, logger, isDocumentName, maximumConnections = 512, goodbyeMs = 1000 } = options;
   const { byteRate = defaultByteRate, maximumDocuments = 256 } = options;
   const now = () => performance.now();
-  const { store, report } = measureCommits(options.store, now);
+  let upstream: Upstream | undefined;
+  const { store: measured, report } = measureCommits(options.store, now);
+  const store: UpdateStore = {
+    ...measured,
+    append(entries) {
+      measured.append(entries);
+      upstream?.wrote(new Set(entries.map(({ document }) => document)));
+    },
+  };
   const rooms = createRooms({
     store,
     guard,
     logger,
     schedule: (flush) => setImmediate(flush),
-    maximumDocuments,
+    // What is opened to catch up with the upstream is on no device's account.
+    maximumDocuments: maximumDocuments + (options.upstream === undefined ? 0 : maximumCatchUps),
     snapshots: { limits: options.snapshotLimits ?? defaultSnapshotLimits, now, after },
   });
   const sockets = new WebSocketServer({ noServer: true, maxPayload: maximumMessageBytes, perMessageDeflate: false });
@@ -73,13 +89,16 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
       logger,
       metrics: () => {
         const facts = { connections: sockets.clients.size, logBytes: store.sizeBytes(), commits: report() };
-        return writeMetrics({ ...rooms.status, ...facts, logRows: rowsIn(store) });
+        return writeMetrics({ ...rooms.status, ...facts, logRows: rowsIn(store), upstream: upstream?.status });
       },
       health: () => {
         const { documents, refusedUpdates, isStoring } = rooms.status;
         const status = isStoring ? "ok" : "not storing";
-        return { status, protocolVersion, connections: sockets.clients.size, documents, refusedUpdates };
+        const connections = sockets.clients.size;
+        const tie = upstream?.status ?? null;
+        return { status, protocolVersion, connections, documents, refusedUpdates, upstream: tie };
       },
+      documents: () => ({ documents: [...store.positions()].map(([name, position]) => ({ name, position })) }),
     }),
   );
   try {
@@ -88,6 +107,19 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     // The log is about to be closed.
     rooms.stop();
     throw error;
+  }
+  if (options.upstream !== undefined) {
+    upstream = createUpstream({
+      ...options.upstream,
+      id: createServerId(Math.random),
+      rooms,
+      store,
+      isDocumentName,
+      createBudget: () => createByteBudget(byteRate, now),
+      timers: systemTimers,
+      random: Math.random,
+      logger,
+    });
   }
   const heartbeat = startHeartbeat(options.heartbeat ?? defaultHeartbeat, now);
 
@@ -98,6 +130,8 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     } else if (sockets.clients.size > maximumConnections) {
       turnAway(socket, closeCode.overloaded, "Too many devices are connected.");
     } else {
+      const left = upstream?.arrived(document, purposeInUrl(requestUrl));
+      if (left !== undefined) socket.once("close", left);
       connect({ socket, document, rooms, heartbeat, budget: createByteBudget(byteRate, now), logger });
     }
   }
@@ -116,6 +150,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
 
   async function stop(): Promise<void> {
     rooms.flush();
+    upstream?.close();
     heartbeat.stop();
     const closed = new Promise<void>((resolve) => http.close(() => resolve()));
     for (const socket of sockets.clients) socket.close(closeCode.goingAway, "The server stops.");

@@ -1,9 +1,11 @@
 import type { IncomingMessage, RequestListener, ServerResponse } from "node:http";
+import { type DocumentList, documentListPath } from "#core/protocol/document-list.ts";
 import { type Logger, reasonOf } from "./logging.ts";
 import { isFromThisMachine } from "./loopback.ts";
 import { metricsType } from "./metrics.ts";
 import { securityHeaders } from "./security-headers.ts";
 import type { StaticFiles } from "./static-files.ts";
+import type { UpstreamStatus } from "./upstream/upstream.ts";
 
 export type Health = {
   readonly status: "ok" | "not storing";
@@ -11,6 +13,8 @@ export type Health = {
   readonly connections: number;
   readonly documents: number;
   readonly refusedUpdates: number;
+  /** Null when this server has no upstream. An upstream that is away is no fault of this server. */
+  readonly upstream: UpstreamStatus | null;
 };
 
 type WebNeeds = {
@@ -18,10 +22,14 @@ type WebNeeds = {
   readonly health: () => Health;
   /** The numbers in Prometheus' text format. */
   readonly metrics: () => string;
+  readonly documents: () => DocumentList;
   readonly logger: Logger;
 };
 
-/** Answers plain requests: `/health` as JSON, `/metrics` as text for a collector, everything else from the built client. */
+/**
+ * Answers plain requests: `/health` and `/documents` as JSON, `/metrics` as text for a collector, everything else from the
+ * built client.
+ */
 export function answerRequests(needs: WebNeeds): RequestListener {
   return (request, response) => {
     answer(request, response, needs).catch((error: unknown) => {
@@ -34,7 +42,7 @@ export function answerRequests(needs: WebNeeds): RequestListener {
 async function answer(
   request: IncomingMessage,
   response: ServerResponse,
-  { files, health, metrics }: WebNeeds,
+  { files, health, metrics, documents }: WebNeeds,
 ): Promise<void> {
   const { host, origin } = request.headers;
   if (host === undefined || !isFromThisMachine(host, origin)) {
@@ -53,10 +61,13 @@ async function answer(
     send(response, 200, metrics(), metricsType, "no-store");
     return;
   }
+  if (path === documentListPath) {
+    sendJson(response, 200, documents());
+    return;
+  }
   if (path === "/health") {
     const report = health();
-    const status = report.status === "ok" ? 200 : 503;
-    send(response, status, JSON.stringify(report), "application/json; charset=utf-8", "no-store");
+    sendJson(response, report.status === "ok" ? 200 : 503, report);
     return;
   }
   const file = await files(url);
@@ -66,6 +77,10 @@ async function answer(
 
 function sendText(response: ServerResponse, status: number, sentence: string): void {
   send(response, status, `${sentence}\n`, "text/plain; charset=utf-8", "no-store");
+}
+
+function sendJson(response: ServerResponse, status: number, content: Health | DocumentList): void {
+  send(response, status, JSON.stringify(content), "application/json; charset=utf-8", "no-store");
 }
 
 /** Node leaves the body out of an answer to HEAD by itself. */

@@ -1,6 +1,7 @@
 /**
  * `npm start`: installs what is missing, builds, loads the demo team when the
  * data folder is empty, and starts the server. Options go on to the server.
+ * A server with an upstream gets its team from there, and no demo to pass on.
  */
 import { spawn, spawnSync } from "node:child_process";
 import { existsSync, readdirSync } from "node:fs";
@@ -12,11 +13,12 @@ import { installMissing } from "./install-missing.mjs";
 const root = resolve(dirname(fileURLToPath(import.meta.url)), "..", "..");
 const options = process.argv.slice(2);
 const asksForHelp = options.includes("--help");
+const hasUpstream = options.some((option) => option === "--upstream" || option.startsWith("--upstream="));
 
 installMissing(root);
 if (!asksForHelp) {
   buildClient(root);
-  loadDemoInto(dataFolder());
+  if (!hasUpstream) loadDemoInto(dataFolder());
 }
 
 const server = spawn(process.execPath, ["--import", "tsx", join(root, "sync-server", "main.ts"), ...options], {

@@ -6,6 +6,7 @@ import { createMemoryStore } from "#server/store/memory-store.ts";
 import { openSqliteStore } from "#server/store/sqlite-store.ts";
 import { join } from "./raw-device.ts";
 import { deviceDocument, freshFolder, numbered, numbersIn, push, serve } from "./server-fixture.ts";
+import { eventually, eventuallyRests, healthOf, serveBelow } from "./upstream-fixture.ts";
 
 type Metric = { readonly type: string; readonly samples: ReadonlyMap<string, number> };
 
@@ -138,6 +139,33 @@ describe("the metrics", () => {
     expect(after.value("failed_snapshots_total")).toBe(0);
     const back = await join(server);
     expect(numbersIn(await back.everything())).toEqual([1, 2, 3]);
+  });
+
+  it("P44 and the health tell of the upstream, when there is one", async () => {
+    const home = await serve();
+    const pit = await serveBelow(home);
+    const device = await join(pit);
+    await eventuallyRests(pit);
+    const { metrics, value } = await metricsOf(pit);
+    expect([...metrics].map(([name, { type }]) => `${name} ${type}`).slice(-5)).toEqual([
+      "pitslate_upstream_connected gauge",
+      "pitslate_upstream_links gauge",
+      "pitslate_upstream_documents_waiting gauge",
+      "pitslate_upstream_contact_age_seconds gauge",
+      "pitslate_upstream_refusals_total counter",
+    ]);
+    const names = ["connected", "links", "documents_waiting", "refusals_total"];
+    expect(names.map((name) => value(`upstream_${name}`))).toEqual([1, 1, 0, 0]);
+    expect(value("upstream_contact_age_seconds")).toBeGreaterThanOrEqual(0);
+    expect(await healthOf(home)).toMatchObject({ upstream: null });
+    await home.close();
+    device.sendUpdate(push(deviceDocument(5), numbered(1)));
+    await eventually(async () => {
+      const { upstream, status } = await healthOf(pit);
+      expect(upstream).toMatchObject({ isConnected: false, documentsWaiting: 1, links: 0 });
+      expect(status).toBe("ok");
+    });
+    expect((await metricsOf(pit)).value("upstream_connected")).toBe(0);
   });
 
   it("P5 are refused to a name that is not this machine", async () => {
