@@ -10,7 +10,7 @@ import type { Session } from "../session.ts";
 import { presenceMessage } from "../sync-message.ts";
 import { type LinkMessage, readLinkMessage } from "./link-message.ts";
 import { createLinkPresence } from "./link-presence.ts";
-import { holdTheSame } from "./same-content.ts";
+import { areAtOdds, holdTheSame } from "./same-content.ts";
 import type { SocketPurpose } from "./socket-purpose.ts";
 import type { Timers, UpstreamPort } from "./upstream-port.ts";
 
@@ -89,6 +89,9 @@ export function openDocumentLink(needs: DocumentLinkNeeds): DocumentLink {
   function acknowledged(): void {
     movedAt = timers.now();
     if (isEqual()) needs.onEqual();
+    else if (ours !== undefined && theirs !== undefined && areAtOdds(ours, theirs)) {
+      logger.error("the two servers hold different entries under the same numbers", { document });
+    }
   }
 
   function refused(side: "here" | "upstream", sentence: string): void {

@@ -121,8 +121,8 @@ export function createUpstream(needs: UpstreamNeeds): Upstream {
     if (isNew) rememberLog();
     for (const document of listed.keys()) entryOf(document);
     for (const [document, entry] of entries) {
-      // An upstream that comes back may have been restored from an old copy.
-      if (isNew) Object.assign(entry, { equalAt: undefined, failures: 0, notBefore: 0, isStuck: false });
+      // An upstream that comes back may be another than before: newer, or restored from an old copy.
+      if (isNew) Object.assign(entry, { failures: 0, notBefore: 0, isStuck: false });
       else if (before.get(document) !== listed.get(document)) tryAgain(entry);
     }
     tendIn(0);
@@ -150,7 +150,6 @@ export function createUpstream(needs: UpstreamNeeds): Upstream {
   /** Opens, keeps and closes links as they are wanted now. */
   function tend(): void {
     tendingAt = Number.POSITIVE_INFINITY;
-    if (isClosed) return;
     let catchUps = [...entries.values()].filter((entry) => entry.link !== undefined && !isOpen(entry)).length;
     let nextTry = Number.POSITIVE_INFINITY;
     for (const [document, entry] of entries) {
