@@ -114,6 +114,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
       id: createServerId(Math.random),
       rooms,
       store,
+      guard,
       isDocumentName,
       createBudget: () => createByteBudget(byteRate, now),
       timers: systemTimers,

@@ -81,6 +81,7 @@ export const layers: readonly Layer[] = [
 /** Files that may import yjs inside core/ledger: Y types never leave them. */
 export const yjsFiles = [
   "core/ledger/content-digest.ts",
+  "core/ledger/differing-entries.ts",
   "core/ledger/document.ts",
   "core/ledger/placing-steps.ts",
   "core/ledger/update-guard.ts",

@@ -3,14 +3,16 @@ import type { DurableAcknowledgement } from "#core/protocol/durable-acknowledgem
 import { maximumCatchUpBytes } from "#core/protocol/limits.ts";
 import { askAfterMs, deadAfterMs } from "#core/protocol/reconnection.ts";
 import type { ByteBudget } from "../byte-budget.ts";
+import type { Guard } from "../guard.ts";
 import type { Logger } from "../logging.ts";
 import type { Peer } from "../peer.ts";
 import type { Rooms } from "../rooms.ts";
 import type { Session } from "../session.ts";
-import { presenceMessage } from "../sync-message.ts";
+import { presenceMessage, syncStep1, syncStep2 } from "../sync-message.ts";
 import { type LinkMessage, readLinkMessage } from "./link-message.ts";
 import { createLinkPresence } from "./link-presence.ts";
 import { areAtOdds, holdTheSame } from "./same-content.ts";
+import { type Holding, settleOdds } from "./settle-odds.ts";
 import type { SocketPurpose } from "./socket-purpose.ts";
 import type { Timers, UpstreamPort } from "./upstream-port.ts";
 
@@ -36,11 +38,16 @@ export type DocumentLinkNeeds = {
   readonly rooms: Pick<Rooms, "join" | "leave">;
   /** What the upstream may send on this socket. */
   readonly budget: ByteBudget;
+  readonly guard: Guard;
   readonly timers: Timers;
+  /** From 0 to below 1. */
+  readonly random: () => number;
   readonly logger: Logger;
   readonly silence: Silence;
   /** Whether nobody here waits for this document, so that a link which gets nowhere has to make room. */
   readonly mayGiveUp: () => boolean;
+  /** Asked before something is added to both sides because they are at odds: a hostile upstream could be so for ever. */
+  readonly maySettle: () => boolean;
   readonly onAlive: () => void;
   /** Both sides hold the same; told again after each change. */
   readonly onEqual: () => void;
@@ -67,6 +74,9 @@ export function openDocumentLink(needs: DocumentLinkNeeds): DocumentLink {
   let ours: DurableAcknowledgement | undefined;
   let theirs: DurableAcknowledgement | undefined;
   let isRefused = false;
+  /** The two sides are at odds: what each of them holds is being asked for. */
+  let odds: { readonly ours: DurableAcknowledgement; readonly theirs: DurableAcknowledgement } | undefined;
+  let oursWhole: Uint8Array | undefined;
   let heardAt = timers.now();
   let movedAt = heardAt;
   let callOffWatch: (() => void) | undefined;
@@ -89,9 +99,30 @@ export function openDocumentLink(needs: DocumentLinkNeeds): DocumentLink {
   function acknowledged(): void {
     movedAt = timers.now();
     if (isEqual()) needs.onEqual();
-    else if (ours !== undefined && theirs !== undefined && areAtOdds(ours, theirs)) {
-      logger.error("the two servers hold different entries under the same numbers", { document });
-    }
+    else if (ours !== undefined && theirs !== undefined && areAtOdds(ours, theirs)) atOdds({ ours, theirs });
+  }
+
+  function atOdds(next: NonNullable<typeof odds>): void {
+    if (odds !== undefined || !needs.maySettle()) return;
+    logger.warn("the two servers hold different entries under the same numbers", { document });
+    odds = next;
+    oursWhole = undefined;
+    session?.receive(syncStep1(nothing));
+    socket.send(syncStep1(nothing));
+  }
+
+  /** @returns whether it was the answer that was asked for because the two sides are at odds. */
+  function settles(theirsWhole: Uint8Array): boolean {
+    if (odds === undefined || oursWhole === undefined) return false;
+    const here: Holding = { acknowledgement: odds.ours, whole: oursWhole };
+    const there: Holding = { acknowledgement: odds.theirs, whole: theirsWhole };
+    const addition = settleOdds(here, there, needs.guard, needs.random);
+    odds = undefined;
+    oursWhole = undefined;
+    if (addition === undefined) return false;
+    session?.receive(syncStep2(addition));
+    socket.send(syncStep2(addition));
+    return true;
   }
 
   function refused(side: "here" | "upstream", sentence: string): void {
@@ -118,6 +149,8 @@ export function openDocumentLink(needs: DocumentLinkNeeds): DocumentLink {
       const sentence = `What is new here takes ${read.bytes} bytes; the upstream takes ${maximumCatchUpBytes} at once.`;
       refused("upstream", sentence);
       end(messageTooLarge, sentence, true);
+    } else if (read.type === "answer" && odds !== undefined && oursWhole === undefined) {
+      oursWhole = read.update;
     } else {
       socket.send(read.message);
     }
@@ -134,7 +167,7 @@ export function openDocumentLink(needs: DocumentLinkNeeds): DocumentLink {
       // What is malformed is left to the session, which ends the socket of whoever sends it.
       if (news === "malformed") session?.receive(message);
       else if (news !== "nothing") session?.receive(presenceMessage(news));
-    } else if (read.type === "other") {
+    } else if (read.type !== "too large" && !(read.type === "answer" && settles(read.update))) {
       session?.receive(read.message);
     }
   }
@@ -199,6 +232,9 @@ export function openDocumentLink(needs: DocumentLinkNeeds): DocumentLink {
     },
   };
 }
+
+/** The state vector of a document in which nothing is. */
+const nothing = new Uint8Array([0]);
 
 /** No close frame came, and a message above the limit. Source: RFC 6455, section 7.4.1. */
 const lostConnection = 1006;

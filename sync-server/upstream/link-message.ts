@@ -12,6 +12,8 @@ export type LinkMessage =
   | { readonly type: "presence"; readonly payload: Uint8Array }
   /** More than the other server takes in any form. */
   | { readonly type: "too large"; readonly bytes: number }
+  /** An answer to a sync step 1, to be handed on as it is. */
+  | { readonly type: "answer"; readonly update: Uint8Array; readonly message: Uint8Array }
   /** To be handed on as it is here, whatever it is. */
   | { readonly type: "other"; readonly message: Uint8Array };
 
@@ -44,6 +46,6 @@ function readSync(decoder: decoding.Decoder, message: Uint8Array): LinkMessage {
   if (type !== syncMessageType.update && type !== syncMessageType.step2) return { type: "other", message };
   const update = decoding.readVarUint8Array(decoder);
   if (update.length > maximumCatchUpBytes) return { type: "too large", bytes: update.length };
-  const isTooLargeAlone = type === syncMessageType.update && update.length > maximumUpdateBytes;
-  return { type: "other", message: isTooLargeAlone ? syncStep2(update) : message };
+  if (type === syncMessageType.step2) return { type: "answer", update, message };
+  return { type: "other", message: update.length > maximumUpdateBytes ? syncStep2(update) : message };
 }

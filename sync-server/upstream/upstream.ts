@@ -1,5 +1,6 @@
 import { waitBeforeRetry } from "#core/protocol/reconnection.ts";
 import type { ByteBudget } from "../byte-budget.ts";
+import type { Guard } from "../guard.ts";
 import { type Logger, reasonOf } from "../logging.ts";
 import type { Rooms } from "../rooms.ts";
 import type { UpdateStore } from "../store/update-store.ts";
@@ -39,6 +40,7 @@ export type UpstreamNeeds = {
   readonly port: UpstreamPort;
   readonly rooms: Pick<Rooms, "join" | "leave">;
   readonly store: Pick<UpdateStore, "documents">;
+  readonly guard: Guard;
   readonly isDocumentName: (name: string) => boolean;
   readonly createBudget: () => ByteBudget;
   readonly timers: Timers;
@@ -52,6 +54,8 @@ export type UpstreamNeeds = {
 /** Links of documents that are not open here, at one time. */
 export const maximumCatchUps = 8;
 
+/** How often, in one run of the server, entries of one document are added again because the two sides are at odds. */
+const maximumSettlements = 32;
 /** Milliseconds in which what happens is gathered before the links are looked after. */
 const gatherMs = 20;
 /** Milliseconds until a document that cannot become equal is tried again although nothing of it has changed. */
@@ -64,6 +68,7 @@ type Entry = {
   isDirty: boolean;
   /** The upstream's position that the two were equal at; undefined when that is not known. */
   equalAt: number | undefined;
+  settlements: number;
   failures: number;
   notBefore: number;
   isStuck: boolean;
@@ -98,6 +103,7 @@ export function createUpstream(needs: UpstreamNeeds): Upstream {
       link: undefined,
       isDirty: false,
       equalAt: undefined,
+      settlements: 0,
       failures: 0,
       notBefore: 0,
       isStuck: false,
@@ -201,10 +207,16 @@ export function createUpstream(needs: UpstreamNeeds): Upstream {
       port,
       rooms: needs.rooms,
       budget: needs.createBudget(),
+      guard: needs.guard,
       timers,
+      random,
       logger,
       silence,
       mayGiveUp: () => !isOpen(entry),
+      maySettle() {
+        entry.settlements += 1;
+        return entry.settlements <= maximumSettlements;
+      },
       onAlive: contact,
       onEqual() {
         Object.assign(entry, { isDirty: false, equalAt: listed, failures: 0, isStuck: false });

@@ -51,6 +51,7 @@ function upstreamOf(documents: readonly string[]) {
     port,
     rooms,
     store,
+    guard: realGuard,
     isDocumentName: () => true,
     createBudget: () => ({ spend: () => true }),
     timers: time,

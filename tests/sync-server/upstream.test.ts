@@ -104,6 +104,40 @@ describe("a server with an upstream", () => {
     await eventually(() => expect(presentFor(lou)).toEqual({ 6: { name: "Lou" } }));
   });
 
+  it("P38 keeps a device present that its own server still sees, when the link over which it was echoed ends", async () => {
+    const home = await serve();
+    const way = await openWay(home.port);
+    const pit = await serveBelow(way);
+    const [kim, lou] = [await join(pit), await join(home)];
+    kim.send(presenceOf(5, 1, { name: "Kim" }));
+    await eventually(() => expect(presentFor(lou)).toEqual({ 5: { name: "Kim" } }));
+    await lou.everything();
+    await eventuallyRests(pit);
+    way.cut();
+    await eventually(() => expect(presentFor(lou)).toEqual({}));
+    await eventually(async () => expect((await healthOf(pit)).upstream?.links).toBe(0));
+    const rowan = await join(pit);
+    await rowan.everything();
+    expect(presentFor(rowan)).toEqual({ 5: { name: "Kim" } });
+  });
+
+  it("P45 settles what a client number that was used twice has made of a document, on both sides", async () => {
+    const home = await serve();
+    const way = await openWay(home.port);
+    way.cut();
+    const pit = await serveBelow(way);
+    await write(home, push(deviceDocument(5), numbered(1)));
+    await write(pit, push(deviceDocument(5), numbered(2)));
+    const device = await join(pit);
+    device.sendUpdate(push(deviceDocument(6), numbered(3)));
+    await device.next("acknowledgement");
+    way.restore();
+    await eventuallyRests(pit);
+    for (const { store } of [pit, home]) expect(new Set(numbersInLog(store))).toEqual(new Set([1, 2, 3]));
+    expect((await healthOf(pit)).upstream?.refusals).toBe(0);
+    expect((await healthOf(home)).refusedUpdates).toBe(0);
+  });
+
   it("P43 closes its links when it stops", async () => {
     const home = await serve();
     const pit = await serveBelow(home);

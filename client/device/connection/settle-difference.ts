@@ -11,9 +11,8 @@ import * as Y from "yjs";
 import { bytesEqual } from "#client/device/bytes-equal.ts";
 import { localClocks } from "#client/device/local-clocks.ts";
 import { createContentDigest } from "#core/ledger/content-digest.ts";
+import { differingEntries } from "#core/ledger/differing-entries.ts";
 import { recordsName } from "#core/ledger/document.ts";
-import { examineJson } from "#core/ledger/plain-json.ts";
-import { parseRecord } from "#core/ledger/record.ts";
 import type { DurableAcknowledgement } from "#core/protocol/durable-acknowledgement.ts";
 import { coversStateVector, type StateVector } from "#core/protocol/state-vector.ts";
 
@@ -66,18 +65,9 @@ export function createDifferenceSettler(ydoc: Y.Doc, clientId: () => number): Di
 }
 
 function addWhatIsMissing(ydoc: Y.Doc, theirs: Y.Doc, clientId: number): void {
-  const here = entriesByText(ydoc);
-  const there = entriesByText(theirs);
-  const foreign = [...there].filter(([text, raw]) => !here.has(text) && parseRecord(raw).ok);
-  const own = [...here].filter(([text]) => !there.has(text));
-  const missing = [...foreign, ...own].map(([, raw]) => raw);
+  const missing = differingEntries(ydoc, theirs);
   if (missing.length === 0) return;
   // The number in use may be the one that was used twice.
   ydoc.clientID = clientId;
-  ydoc.getArray(recordsName).push(missing);
-}
-
-function entriesByText(ydoc: Y.Doc): ReadonlyMap<string, unknown> {
-  const entries = ydoc.getArray<unknown>(recordsName).toArray();
-  return new Map(entries.map((raw) => [examineJson(raw).text, raw]));
+  ydoc.getArray(recordsName).push([...missing]);
 }
