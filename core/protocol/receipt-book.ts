@@ -19,8 +19,9 @@ export function createReceiptBook(): ReceiptBook {
       const newerKnown: Receipt[] = [];
       for (const receipt of receipts) {
         const known = byDevice.get(receipt.device);
-        if (known !== undefined && known.count >= receipt.count) {
-          if (known.count > receipt.count) newerKnown.push(known);
+        const order = known === undefined ? 1 : inOrder(receipt, known);
+        if (order <= 0) {
+          if (order < 0 && known !== undefined) newerKnown.push(known);
           continue;
         }
         byDevice.delete(receipt.device);
@@ -36,4 +37,20 @@ export function createReceiptBook(): ReceiptBook {
     of: (device) => byDevice.get(device),
     all: () => [...byDevice.values()],
   };
+}
+
+/**
+ * Above 0 when the first one stands. A device that died before it had kept its count may use one a second time with another
+ * server: so that both servers keep the same one, the later by its clock stands, or else either of them.
+ */
+function inOrder(one: Receipt, other: Receipt): number {
+  return one.count - other.count || one.at - other.at || compare(contentOf(one), contentOf(other));
+}
+
+function contentOf({ member, stateVector, digest }: Receipt): string {
+  return [member ?? "", ...[...stateVector].sort(([a], [b]) => a - b), ...digest].join();
+}
+
+function compare(one: string, other: string): number {
+  return one < other ? -1 : Number(one > other);
 }

@@ -90,6 +90,25 @@ describe("a book of receipts", () => {
     });
   });
 
+  it("P31 keeps the same of two with one count, in whatever order they come: a device died before it had kept its count", () => {
+    const first = { ...receipt("phone", 3, 9), at: 1000 };
+    const second = { ...receipt("phone", 3, 2), at: 2000 };
+    const atOnce = { ...second, member: "lou" };
+    for (const [one, other] of [[first, second] as const, [first, atOnce] as const, [second, atOnce] as const]) {
+      const [book, another] = [createReceiptBook(), createReceiptBook()];
+      book.take([one]);
+      another.take([other]);
+      const { taken, newerKnown } = book.take([other]);
+      expect(taken.length + newerKnown.length).toBe(1);
+      another.take([one]);
+      expect(book.all()).toEqual(another.all());
+      expect(book.take(book.all())).toEqual({ taken: [], newerKnown: [] });
+    }
+    const book = createReceiptBook();
+    book.take([second, first]);
+    expect(book.of("phone")).toEqual(second);
+  });
+
   it("takes a smaller claim when the device's own count is higher: its storage was set back", () => {
     const book = createReceiptBook();
     book.take([receipt("phone", 4, 9)]);
