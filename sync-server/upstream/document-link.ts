@@ -1,3 +1,4 @@
+import * as Y from "yjs";
 import { closeCode } from "#core/protocol/close-code.ts";
 import type { DurableAcknowledgement } from "#core/protocol/durable-acknowledgement.ts";
 import { maximumCatchUpBytes } from "#core/protocol/limits.ts";
@@ -188,6 +189,12 @@ export function openDocumentLink(needs: DocumentLinkNeeds): DocumentLink {
     needs.onAlive();
   }
 
+  /** The answer ends with a fresh acknowledgement. Not before the first, which may stand behind much that is on its way. */
+  function askAgain(): void {
+    if (ours !== undefined && theirs !== undefined)
+      socket.send(syncStep1(Y.encodeStateVector(new Map(ours.stateVector))));
+  }
+
   function watch(): void {
     callOffWatch = timers.after(silence.askAfterMs, () => {
       const silentMs = timers.now() - heardAt;
@@ -197,7 +204,8 @@ export function openDocumentLink(needs: DocumentLinkNeeds): DocumentLink {
       } else if (needs.mayGiveUp() && !isEqual() && stillMs >= (isRefused ? patienceAfterRefusalMs : patienceMs)) {
         end(lostConnection, "The two servers do not become equal.", true);
       } else {
-        if (silentMs >= silence.askAfterMs && session !== undefined) socket.ping();
+        if (stillMs >= silence.askAfterMs && !isEqual()) askAgain();
+        else if (silentMs >= silence.askAfterMs && session !== undefined) socket.ping();
         watch();
       }
     });

@@ -60,6 +60,8 @@ const maximumSettlements = 32;
 const gatherMs = 20;
 /** Milliseconds until a document that cannot become equal is tried again although nothing of it has changed. */
 const stuckMs = 300_000;
+/** Milliseconds below which the wait is drawn when the upstream says "do not come back". */
+const sentAwayMs = 30_000;
 
 type Entry = {
   readonly visitors: Set<SocketPurpose>;
@@ -234,10 +236,12 @@ export function createUpstream(needs: UpstreamNeeds): Upstream {
     entry.link = undefined;
     entry.equalAt = undefined;
     entry.failures += 1;
-    entry.isStuck = isStuck || (code >= 4400 && code < 4500);
-    entry.notBefore = timers.now() + (entry.isStuck ? stuckMs : waitBeforeRetry(entry.failures, random));
-    logger.info("link to the upstream ended", { document, code, reason, isStuck: entry.isStuck });
-    if (!entry.isStuck) list.hurry();
+    entry.isStuck = isStuck;
+    const isSentAway = code >= 4400 && code < 4500;
+    const wait = isSentAway ? random() * sentAwayMs : waitBeforeRetry(entry.failures, random);
+    entry.notBefore = timers.now() + (isStuck ? stuckMs : wait);
+    logger.info("link to the upstream ended", { document, code, reason, isStuck });
+    if (!isStuck && !isSentAway) list.hurry();
     tendIn(0);
   }
 

@@ -115,7 +115,7 @@ describe("the choice of links", () => {
     const { lines, list, pass } = upstreamOf(["team"]);
     await pass(100);
     lines[0]?.events.onClose(4404, "There is no such document.");
-    await pass(60_000);
+    await pass(10_000);
     expect(lines).toHaveLength(1);
     list(undefined);
     await pass(3000);
