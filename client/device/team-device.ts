@@ -45,6 +45,8 @@ export interface TeamDeviceContext extends DeviceSurroundings {
   readonly deviceId: string;
   /** Sockets at one time; a sensible number when left out. */
   readonly mostSockets?: number;
+  /** The kinds of record that this version of the app knows; all when absent. Others are kept and passed on unread. */
+  readonly kinds?: readonly RecordKind[];
   /** A new ULID for a moment (ms since the epoch); in rising order. */
   readonly newId: (moment: number) => string;
 }
@@ -53,7 +55,7 @@ export interface TeamDeviceContext extends DeviceSurroundings {
 export function openTeamDevice(context: TeamDeviceContext): TeamDevice {
   const { deviceId, newId } = context;
   const now = (): number => context.timers.now();
-  const ledger = createLedger(createKindRegistry([...allKinds]));
+  const ledger = createLedger(createKindRegistry([...(context.kinds ?? allKinds)]));
   const slots = createSocketSlots(context.mostSockets);
   const rankOf = (name: string): Rank => {
     const scope = parseDocumentName(name);

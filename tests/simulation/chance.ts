@@ -11,6 +11,11 @@ export interface Chance {
   one<Choice>(choices: readonly Choice[]): Choice;
 }
 
+/** One of many chances that come from one seed and know nothing of each other: what one is asked changes no other. */
+export function chanceOf(seed: number, stream: number): Chance {
+  return createChance(Math.imul(seed, 0x9e37_79b1) ^ Math.imul(stream + 1, 0x85eb_ca6b));
+}
+
 /** Mulberry32 (T. Ettinger, public domain): 32 bits of state, enough to choose what happens next in a test. */
 export function createChance(seed: number): Chance {
   let state = seed >>> 0;

@@ -4,29 +4,33 @@ import * as Y from "yjs";
 export interface DiskReader {
   /** Ids of all records in these documents. */
   ids(documents: readonly string[]): ReadonlySet<string>;
+  /** Whether something in these documents waits for what is missing. */
+  hasGaps(documents: readonly string[]): boolean;
   /** The disk was emptied or set back. */
   forget(): void;
 }
 
 export function createDiskReader(load: (document: string) => readonly Uint8Array[]): DiskReader {
-  const known = new Map<
-    string,
-    { readonly length: number; readonly last: Uint8Array | undefined; ids: readonly string[] }
-  >();
+  const known = new Map<string, { readonly length: number; readonly last: Uint8Array | undefined } & Content>();
   let all: ReadonlySet<string> = new Set();
+  const ids = (documents: readonly string[]): ReadonlySet<string> => {
+    let changed = false;
+    for (const document of documents) {
+      const updates = load(document);
+      const before = known.get(document);
+      const last = updates.at(-1);
+      if (before && before.length === updates.length && sameBytes(before.last, last)) continue;
+      changed = true;
+      known.set(document, { length: updates.length, last, ...contentOf(updates) });
+    }
+    if (changed) all = new Set([...known.values()].flatMap((content) => content.ids));
+    return all;
+  };
   return {
-    ids: (documents) => {
-      let changed = false;
-      for (const document of documents) {
-        const updates = load(document);
-        const before = known.get(document);
-        const last = updates.at(-1);
-        if (before && before.length === updates.length && sameBytes(before.last, last)) continue;
-        changed = true;
-        known.set(document, { length: updates.length, last, ids: recordIds(updates) });
-      }
-      if (changed) all = new Set([...known.values()].flatMap(({ ids }) => ids));
-      return all;
+    ids,
+    hasGaps: (documents) => {
+      ids(documents);
+      return [...known.values()].some((content) => content.hasGaps);
     },
     forget: () => {
       known.clear();
@@ -35,15 +39,21 @@ export function createDiskReader(load: (document: string) => readonly Uint8Array
   };
 }
 
-function recordIds(updates: readonly Uint8Array[]): readonly string[] {
+interface Content {
+  readonly ids: readonly string[];
+  readonly hasGaps: boolean;
+}
+
+function contentOf(updates: readonly Uint8Array[]): Content {
   const ydoc = new Y.Doc();
   for (const update of updates) Y.applyUpdate(ydoc, update);
   const ids = ydoc
     .getArray<{ readonly id: string }>("records")
     .toArray()
     .map(({ id }) => id);
+  const hasGaps = ydoc.store.pendingStructs !== null;
   ydoc.destroy();
-  return ids;
+  return { ids, hasGaps };
 }
 
 function sameBytes(one: Uint8Array | undefined, other: Uint8Array | undefined): boolean {

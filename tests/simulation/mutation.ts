@@ -15,5 +15,19 @@ export const mutations = [
   "compare clocks alone",
   /** The server believes that its disk holds the snapshot that it wrote, and lets the updates go. */
   "believe a snapshot unread",
+  /** The server applies an update and inspects it afterwards. */
+  "apply before the guard",
+  /** The server does not ask for what an update with a gap builds on. */
+  "never ask for a hole",
+  /** A device keeps a socket that says nothing. */
+  "never give up a silent socket",
+  /** A link keeps a socket to the upstream that says nothing. */
+  "never give up a silent link",
+  /** A server takes its upstream's acknowledgement for its own, and tells its devices. */
+  "pass on the upstream's acknowledgement",
+  /** A server looks only once at which documents its upstream has. */
+  "look at the upstream once",
+  /** A device of an old version keeps only what it can read. */
+  "drop what an old version cannot read",
 ] as const;
 export type Mutation = (typeof mutations)[number];

@@ -1,7 +1,13 @@
-/** A device of the simulation: the real device code on a simulated disk, network and clock; it can die and come back. */
+/**
+ * A device of the simulation: the real device code on a simulated disk, network and clock; it can die and come back, and
+ * it can sleep, as a phone in a pocket does: its timers and sockets are frozen, and then all of it comes at once.
+ */
 import { monotonicFactory } from "ulid";
+import type { OpenSocket } from "#client/device/connection/socket.ts";
 import { openTeamDevice, type TeamDevice } from "#client/device/team-device.ts";
-import { settingKind } from "#core/weekend/record-kinds.ts";
+import { allKinds } from "#core/planning/all-kinds.ts";
+import { askAfterMs, deadAfterMs } from "#core/protocol/reconnection.ts";
+import { settingKind, venueKind } from "#core/weekend/record-kinds.ts";
 import type { Chance } from "./chance.ts";
 import type { Mutation } from "./mutation.ts";
 import { createSimulatedDisk, type SimulatedDisk } from "./simulated-disk.ts";
@@ -11,6 +17,8 @@ import type { VirtualTime } from "./virtual-time.ts";
 
 export interface SimulatedDevice {
   readonly name: string;
+  /** It runs a version of the app that does not know what a venue is. */
+  readonly isOld: boolean;
   readonly disk: SimulatedDisk;
   readonly network: SimulatedNetwork;
   /** Absent while the device is off. */
@@ -19,10 +27,13 @@ export interface SimulatedDevice {
   start(withNumbers?: boolean): void;
   /** The battery is out: writes under way and sockets are gone. */
   die(): void;
+  /** Sleeps so long, and then the page is shown again. */
+  sleep(ms: number): void;
 }
 
 export interface DeviceContext {
   readonly name: string;
+  readonly isOld: boolean;
   readonly time: VirtualTime;
   readonly chance: Chance;
   readonly server: SimulatedServer;
@@ -34,14 +45,45 @@ export interface DeviceContext {
 }
 
 export function createSimulatedDevice(context: DeviceContext): SimulatedDevice {
-  const { name, time, chance, server, mutation, clockOffset, fewSockets } = context;
+  const { name, isOld, time, chance, server, mutation, clockOffset, fewSockets } = context;
   const disk = createSimulatedDisk(time, chance, mutation);
   const network = createSimulatedNetwork({ time, chance, server, mutation });
   const newId = monotonicFactory(() => chance.next());
   let running: TeamDevice | undefined;
   let generation = 0;
-
   let numbers: number[] = [];
+  let isAsleep = false;
+  let frozen: (() => void)[] = [];
+
+  const whenAwake = (act: () => void): void => {
+    if (isAsleep) frozen.push(act);
+    else act();
+  };
+  const wakeUp = (): void => {
+    isAsleep = false;
+    const acts = frozen;
+    frozen = [];
+    for (const act of acts) act();
+  };
+  const openSocket: OpenSocket = (document, events) => {
+    let isClosed = false;
+    const heard = (act: () => void): void =>
+      whenAwake(() => {
+        if (!isClosed) act();
+      });
+    const socket = network.openSocket(document, {
+      onOpen: () => heard(events.onOpen),
+      onMessage: (message) => heard(() => events.onMessage(message)),
+      onClose: (code) => heard(() => events.onClose(code)),
+    });
+    return {
+      send: socket.send,
+      close: () => {
+        isClosed = true;
+        socket.close();
+      },
+    };
+  };
 
   const start = (withNumbers = false): void => {
     if (running) return;
@@ -51,14 +93,23 @@ export function createSimulatedDevice(context: DeviceContext): SimulatedDevice {
     generation += 1;
     const own = generation;
     running = openTeamDevice({
-      storage: disk,
-      openSocket: network.openSocket,
+      storage: isOld && mutation === "drop what an old version cannot read" ? readableOnly(disk) : disk,
+      openSocket,
       timers: {
         now: () => time.now() + clockOffset,
-        after: (ms, act) =>
-          time.after(ms, () => {
-            if (own === generation) act();
-          }),
+        after: (ms, act) => {
+          if (mutation === "never give up a silent socket" && ms === askAfterMs) return () => {};
+          let isOff = false;
+          const callOff = time.after(ms, () =>
+            whenAwake(() => {
+              if (own === generation && !isOff) act();
+            }),
+          );
+          return () => {
+            isOff = true;
+            callOff();
+          };
+        },
       },
       random: () => chance.next(),
       clientId: () => {
@@ -70,12 +121,14 @@ export function createSimulatedDevice(context: DeviceContext): SimulatedDevice {
       ...(fewSockets && { mostSockets: 2 }),
       deviceId: name,
       newId: (moment) => newId(moment),
+      ...(isOld && { kinds: allKinds.filter(({ kind }) => kind !== venueKind.kind) }),
     });
     running.showRiders("all");
     if (mutation === "last writer wins") settleByClock(running, name);
   };
   return {
     name,
+    isOld,
     disk,
     network,
     running: () => running,
@@ -86,7 +139,31 @@ export function createSimulatedDevice(context: DeviceContext): SimulatedDevice {
       disk.die();
       running.close();
       running = undefined;
+      isAsleep = false;
+      frozen = [];
     },
+    sleep: (ms) => {
+      if (!running || isAsleep) return;
+      isAsleep = true;
+      const own = generation;
+      // The server gives up a device that answers no ping.
+      if (ms >= deadAfterMs) time.after(deadAfterMs, () => own === generation && isAsleep && network.dropAll());
+      time.after(ms, () => {
+        if (own !== generation || !isAsleep) return;
+        wakeUp();
+        running?.wake();
+      });
+    },
+  };
+}
+
+/** A disk that keeps nothing of what names a venue. */
+function readableOnly(disk: SimulatedDisk): SimulatedDisk {
+  const isReadable = (update: Uint8Array): boolean => !Buffer.from(update).includes("venue:");
+  return {
+    ...disk,
+    append: (document, update) => (isReadable(update) ? disk.append(document, update) : Promise.resolve()),
+    compact: (document, state) => (isReadable(state) ? disk.compact(document, state) : Promise.resolve()),
   };
 }
 

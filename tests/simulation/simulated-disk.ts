@@ -19,6 +19,8 @@ export interface SimulatedDisk extends DeviceStorage {
   restore(copy: ReadonlyMap<string, readonly Uint8Array[]>): void;
   /** Grows with every change of what it holds. */
   version(): number;
+  /** Whether another tab has kept something that a tab which is open has not seen. */
+  hasOtherTab(): boolean;
   /** Another tab keeps an update of its own. */
   keepFromOtherTab(document: string, update: Uint8Array): void;
 }
@@ -30,6 +32,7 @@ export function createSimulatedDisk(time: VirtualTime, chance: Chance, mutation:
   let full = false;
   let failsNext = false;
   let version = 0;
+  let otherTab = false;
   const put = (document: string, updates: readonly Uint8Array[]): void => {
     version += 1;
     documents.set(document, updates);
@@ -88,6 +91,10 @@ export function createSimulatedDisk(time: VirtualTime, chance: Chance, mutation:
       notes = new Map();
     },
     version: () => version,
-    keepFromOtherTab: (document, update) => put(document, [...(documents.get(document) ?? []), update]),
+    hasOtherTab: () => otherTab,
+    keepFromOtherTab: (document, update) => {
+      otherTab = true;
+      put(document, [...(documents.get(document) ?? []), update]);
+    },
   };
 }

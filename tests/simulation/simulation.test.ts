@@ -3,7 +3,7 @@
  * clocks: whatever happens to them, nothing that was saved is lost, and nothing
  * is called saved that is not.
  */
-import { describe, expect, test } from "vitest";
+import { afterAll, describe, expect, test } from "vitest";
 import { mutations } from "./mutation.ts";
 import { describeFailure, HAPPENINGS, smallest } from "./smallest.ts";
 import { simulate } from "./world.ts";
@@ -27,13 +27,40 @@ describe("a simulated race weekend", () => {
   });
 
   test("is no quiet one: records are written, and devices and servers die in it", async () => {
-    const results = await Promise.all([11, 12, 13, 14].map((seed) => simulate({ seed, happenings: HAPPENINGS })));
+    const results = await Promise.all([3, 6, 9, 12, 13, 14].map((seed) => simulate({ seed, happenings: HAPPENINGS })));
     expect(Math.max(...results.map(({ records }) => records))).toBeGreaterThan(10);
     const script = results.flatMap((result) => result.script).join("\n");
-    for (const happening of ["dies", "half open", "spoiled", "full", "looks at the bike"])
-      expect(script).toContain(happening);
+    const happenings = ["dies", "half open", "spoiled", "full", "looks at the bike", "sleeps", "venue", "(old)"];
+    const betweenServers = ["server-2 below", "its upstream", "goes to server-1"];
+    for (const happening of [...happenings, ...betweenServers]) expect(script).toContain(happening);
   });
 });
+
+describe("a failing seed", () => {
+  test("is told by what it needs: nothing more can be left out", async () => {
+    const mutation = "last writer wins";
+    const result = await simulate({ seed: 1, happenings: HAPPENINGS, mutation });
+    const shortest = await smallest(result, mutation);
+    expect(shortest.fault).toBeDefined();
+    expect(shortest.only?.size).toBeLessThan(6);
+    for (const index of shortest.only ?? []) {
+      const only = new Set(shortest.only);
+      only.delete(index);
+      expect((await simulate({ seed: 1, happenings: HAPPENINGS, only, mutation })).fault).toBeUndefined();
+    }
+    expect(describeFailure(shortest).split("\n").length).toBe(shortest.script.length + 1);
+  });
+
+  test("happens as it did with the others when something is left out", async () => {
+    const all = await simulate({ seed: 12, happenings: HAPPENINGS });
+    const even = new Set(Array.from({ length: HAPPENINGS / 2 }, (_, index) => 2 * index));
+    const half = await simulate({ seed: 12, happenings: HAPPENINGS, only: even });
+    expect(half.script.slice(1, -1)).toEqual(all.script.slice(1, -1).filter((_, index) => even.has(index)));
+  });
+});
+
+const found: string[] = [];
+afterAll(() => void process.stdout.write(`\nseeds  remedy that is turned off, and the fault\n${found.join("")}`));
 
 describe("a remedy that is turned off", () => {
   test.each(mutations)('"%s" is found within a thousand seeds', async (mutation) => {
@@ -44,7 +71,8 @@ describe("a remedy that is turned off", () => {
       fault = result.fault?.what;
       if (fault === undefined) seed += 1;
     }
-    process.stdout.write(`${mutation}: found after ${seed} seeds (${fault ?? "not found"})\n`);
+    found.push(`${String(seed).padStart(5)}  ${mutation}: ${fault ?? "not found"}\n`);
     expect(fault).toBeDefined();
+    expect((await simulate({ seed, happenings: HAPPENINGS })).fault).toBeUndefined();
   });
 });

@@ -4,6 +4,8 @@ import type { Timers } from "#client/device/storage/device-storage.ts";
 export interface VirtualTime extends Timers {
   /** Runs the next event; false when there is none before `until`. */
   step(until: number): Promise<boolean>;
+  /** How many events are still to come. */
+  waiting(): number;
 }
 
 /** Turns of the promise queue after each event: more than the longest chain of awaits in the code under test. */
@@ -15,6 +17,7 @@ export function createVirtualTime(start: number): VirtualTime {
   const queue: { readonly at: number; readonly serial: number; readonly act: () => void }[] = [];
   return {
     now: () => now,
+    waiting: () => queue.length,
     after: (ms, act) => {
       serial += 1;
       const event = { at: now + Math.max(0, ms), serial, act };
