@@ -58,19 +58,19 @@ function draw(chance: Chance, { devices, servers }: Cast): Drawn {
   const device = chance.whole(0, devices - 1);
   const dice = chance.next();
   if (servers > 1 && chance.happens(0.15)) return betweenServers(chance, device, servers);
-  if (dice < 0.46) return setting(device, chance);
-  if (dice < 0.5) return venue(device, chance);
-  if (dice < 0.55) return undo(device, chance);
-  if (dice < 0.63) return resolve(device, chance);
-  if (dice < 0.71) return network(device, chance.one(["up", "up", "down", "half open"]));
-  if (dice < 0.74) return trouble(device, chance.one([0, 0.1, 0.3]));
-  if (dice < 0.81) return power(device);
-  if (dice < 0.84) return sleeps(device, chance.whole(200, 9000));
-  if (dice < 0.88) return full(device, chance.happens(0.4));
-  if (dice < 0.91) return serverDies(chance.whole(0, servers - 1), chance.happens(0.5));
-  if (dice < 0.93) return serverFull(chance.whole(0, servers - 1), chance.happens(0.4));
-  if (dice < 0.95) return wiped(device);
-  if (dice < 0.98) return restored(device, chance.happens(0.5));
+  if (dice < 0.43) return setting(device, chance);
+  if (dice < 0.46) return venue(device, chance);
+  if (dice < 0.5) return undo(device, chance);
+  if (dice < 0.58) return resolve(device, chance);
+  if (dice < 0.66) return network(device, chance.one(["up", "up", "down", "half open"]));
+  if (dice < 0.69) return trouble(device, chance.one([0, 0.1, 0.3]));
+  if (dice < 0.76) return power(device);
+  if (dice < 0.79) return sleeps(device, chance.whole(200, 9000));
+  if (dice < 0.83) return full(device, chance.happens(0.4));
+  if (dice < 0.86) return serverDies(chance.whole(0, servers - 1), chance.happens(0.5));
+  if (dice < 0.88) return serverFull(chance.whole(0, servers - 1), chance.happens(0.4));
+  if (dice < 0.9) return wiped(device);
+  if (dice < 0.95) return restored(device, chance.happens(0.5));
   return otherTab(device, chance);
 }
 

@@ -29,6 +29,7 @@ export interface SimulatedDevice {
   die(): void;
   /** Sleeps so long, and then the page is shown again. */
   sleep(ms: number): void;
+  isAsleep(): boolean;
 }
 
 export interface DeviceContext {
@@ -142,6 +143,7 @@ export function createSimulatedDevice(context: DeviceContext): SimulatedDevice {
       isAsleep = false;
       frozen = [];
     },
+    isAsleep: () => isAsleep,
     sleep: (ms) => {
       if (!running || isAsleep) return;
       isAsleep = true;

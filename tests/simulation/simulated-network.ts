@@ -29,8 +29,8 @@ export interface SimulatedNetwork {
   moveTo(server: SimulatedServer): void;
   /** "half open": what is open now stays so and never carries anything again, as over a Wi-Fi that was left. */
   setState(state: LinkState): void;
-  /** Whether messages were ever spoiled: a server sends a device away for good that says what cannot be read. */
-  wasTroubled(): boolean;
+  /** Whether a server has sent this end away for good, as it does with one that says what cannot be read. */
+  wasSentAway(): boolean;
   /** How often, from 0 to 1, a message is spoiled: cut short, doubled, or held back behind the next. */
   setTrouble(trouble: number): void;
   /** Ends every socket, as when the server or the device dies. */
@@ -64,7 +64,7 @@ export function createSimulatedNetwork(context: {
   let server = context.server;
   let state: LinkState = "up";
   let trouble = 0;
-  let wasTroubled = false;
+  let wasSentAway = false;
 
   const delay = (): number => chance.whole(1, 40);
   const carries = (line: Line): boolean => !line.ended && !line.isDead && state === "up";
@@ -86,6 +86,7 @@ export function createSimulatedNetwork(context: {
   const end = (line: Line, code: number): void => {
     if (line.ended) return;
     line.ended = true;
+    wasSentAway ||= code >= 4400 && code < 4500;
     lines.delete(line);
     line.leave();
     line.events.onClose(code, "");
@@ -178,9 +179,8 @@ export function createSimulatedNetwork(context: {
     },
     setTrouble: (next) => {
       trouble = next;
-      wasTroubled ||= next > 0;
     },
-    wasTroubled: () => wasTroubled,
+    wasSentAway: () => wasSentAway,
     dropAll,
     sockets: () => lines.size,
   };

@@ -99,7 +99,8 @@ export function createWitness({ devices, servers, time }: WitnessContext): Witne
 
   const lookAt = (device: SimulatedDevice): void => {
     const team = device.running();
-    if (!team?.isLoaded()) return;
+    // The screen of a device that sleeps is dark: what it said last says nothing of the server to which it has gone since.
+    if (!team?.isLoaded() || device.isAsleep()) return;
     const { state } = team.status();
     const server = device.network.server();
     const sight = [state, team.ledger.revision, device.disk.version(), server.name, server.diskVersion()].join(" ");

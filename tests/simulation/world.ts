@@ -163,7 +163,7 @@ function repair(devices: readonly SimulatedDevice[], servers: readonly Simulated
     device.disk.setFull(false);
     device.network.setTrouble(0);
     device.network.setState("up");
-    if (device.running() && !device.disk.hasOtherTab() && !device.network.wasTroubled()) continue;
+    if (device.running() && !device.disk.hasOtherTab() && !device.network.wasSentAway()) continue;
     device.network.dropAll();
     device.die();
     device.start();
