@@ -202,7 +202,7 @@ export function connectToServer(context: ConnectionContext): DocumentConnection 
     const type = decoding.readVarUint(decoder);
     if (type === messageType.sync) receiveSync(decoder);
     else if (type === messageType.durableAcknowledgement) receiveAcknowledgement(decoder);
-    else if (type === messageType.receipts) onReceipts(readReceipts(decoder) ?? []);
+    else if (type === messageType.receipts) onReceipts(readable(readReceipts(decoder)));
     else if (type === messageType.refusal) {
       refusal = readRefusal(decoder)?.sentence ?? refusal;
       onChange();
@@ -210,8 +210,7 @@ export function connectToServer(context: ConnectionContext): DocumentConnection 
   };
 
   const receiveAcknowledgement = (decoder: decoding.Decoder): void => {
-    const acknowledgement = readDurableAcknowledgement(decoder);
-    if (!acknowledgement) return;
+    const acknowledgement = readable(readDurableAcknowledgement(decoder));
     failures = 0;
     const verdict = holding.acknowledge(acknowledgement);
     if (verdict === "proven") {
@@ -279,4 +278,10 @@ export function connectToServer(context: ConnectionContext): DocumentConnection 
       endSocket();
     },
   };
+}
+
+/** @throws what ends the socket when a message could not be read: what was in it comes again on the next one. */
+function readable<Content>(content: Content | undefined): Content {
+  if (content === undefined) throw new Error("The message cannot be read.");
+  return content;
 }
