@@ -19,6 +19,8 @@ export interface SimulatedDevice {
   readonly name: string;
   /** It runs a version of the app that does not know what a venue is. */
   readonly isOld: boolean;
+  /** It has fewer sockets than documents: one that rests was proven at the server where it was then. */
+  readonly takesTurns: boolean;
   readonly disk: SimulatedDisk;
   readonly network: SimulatedNetwork;
   /** Absent while the device is off. */
@@ -130,6 +132,7 @@ export function createSimulatedDevice(context: DeviceContext): SimulatedDevice {
   return {
     name,
     isOld,
+    takesTurns: fewSockets,
     disk,
     network,
     running: () => running,

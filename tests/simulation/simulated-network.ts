@@ -25,6 +25,8 @@ export interface SimulatedNetwork {
   readonly port: UpstreamPort;
   /** The server at its end. */
   server(): SimulatedServer;
+  /** All servers to which it has led. */
+  visited(): ReadonlySet<SimulatedServer>;
   /** From now on it leads to another server; every socket ends. */
   moveTo(server: SimulatedServer): void;
   /** "half open": what is open now stays so and never carries anything again, as over a Wi-Fi that was left. */
@@ -62,6 +64,7 @@ export function createSimulatedNetwork(context: {
   const { time, chance, mutation } = context;
   const lines = new Set<Line>();
   let server = context.server;
+  const visited = new Set([server]);
   let state: LinkState = "up";
   let trouble = 0;
   let wasSentAway = false;
@@ -164,7 +167,9 @@ export function createSimulatedNetwork(context: {
       open(document, { type: "device" }, { onOpen, onMessage, onClose, onAlive: () => {} }),
     port: { openSocket: open, listDocuments },
     server: () => server,
+    visited: () => visited,
     moveTo: (next) => {
+      visited.add(next);
       server = next;
       dropAll();
     },

@@ -108,10 +108,12 @@ export function createWitness({ devices, servers, time }: WitnessContext): Witne
     seen.set(device, sight);
     const ids = idsOf(team.ledger);
     if (state === "on the server") {
-      const there = serverIdsOf(server);
+      const proven = device.takesTurns ? [...device.network.visited()] : [server];
       for (const id of ids) {
-        if (!there.has(id)) report(`${device.name} calls ${id} on the server, and ${server.name} does not have it`);
-        acknowledged.get(server)?.add(id);
+        const holders = proven.filter((one) => serverIdsOf(one).has(id));
+        if (holders.length === 0)
+          report(`${device.name} calls ${id} on the server, and ${server.name} does not have it`);
+        for (const holder of holders) acknowledged.get(holder)?.add(id);
       }
     }
     const mine = saved.get(device);

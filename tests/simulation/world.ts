@@ -17,6 +17,8 @@ const MORNING = Date.UTC(2026, 4, 29, 8);
  * takes turns looks for news within a minute.
  */
 const QUIET_MS = 200_000;
+/** Until then whatever was spoiled before the repair has arrived, and its answer too, ms. */
+const STRAY_MS = 1000;
 /** Events after which a simulation that does not end has gone wrong. */
 const MOST_EVENTS = 90_000;
 
@@ -91,6 +93,8 @@ export async function simulate({ seed, happenings, only, mutation }: SimulationO
   if (witness.fault() === undefined) {
     script.push(`${time.now() - MORNING} ms: everything is repaired`);
     repair(devices, servers);
+    await run(time.now() + STRAY_MS);
+    startAfresh(devices);
     const latest = time.now() + QUIET_MS;
     while (!witness.isQuiet() && time.now() < latest && witness.fault() === undefined) await run(time.now() + 1000);
     witness.judgeQuiet();
@@ -149,10 +153,7 @@ function foundTeam(devices: readonly SimulatedDevice[]): void {
   ]);
 }
 
-/**
- * From now on nothing fails. Only a device that was off, of which another tab has kept something, or that was sent away
- * for what it seemed to say, is started afresh: all others have to come right by themselves.
- */
+/** From now on nothing fails. */
 function repair(devices: readonly SimulatedDevice[], servers: readonly SimulatedServer[]): void {
   for (const server of servers) {
     server.calm();
@@ -163,6 +164,15 @@ function repair(devices: readonly SimulatedDevice[], servers: readonly Simulated
     device.disk.setFull(false);
     device.network.setTrouble(0);
     device.network.setState("up");
+  }
+}
+
+/**
+ * Only a device that is off, of which another tab has kept something, or that was sent away for what it seemed to say:
+ * all others have to come right by themselves.
+ */
+function startAfresh(devices: readonly SimulatedDevice[]): void {
+  for (const device of devices) {
     if (device.running() && !device.disk.hasOtherTab() && !device.network.wasSentAway()) continue;
     device.network.dropAll();
     device.die();
