@@ -219,6 +219,21 @@ describe("a document's connection", () => {
     expect(history.connection.facts()).toMatchObject({ connected: false, turn: undefined });
   });
 
+  test.each([
+    ["an acknowledgement", messageType.durableAcknowledgement],
+    ["receipts", messageType.receipts],
+    ["an update", messageType.sync],
+  ])("gives up a socket on which %s came spoiled, and asks again on the next", async (_what, type) => {
+    const { line, lines, time } = device();
+    line().events.onOpen();
+    line().events.onMessage(new Uint8Array([type, 255]));
+    expect(lines[0]?.ended).toBe(true);
+    await time.pass(300);
+    line().events.onOpen();
+    expect(lines).toHaveLength(2);
+    expect(line().sent.map(kindOf)).toEqual([[messageType.sync, syncProtocol.messageYjsSyncStep1]]);
+  });
+
   test("does not come back when the server sends it away for good", async () => {
     const { line, lines, connection, time } = device();
     line().events.onOpen();
