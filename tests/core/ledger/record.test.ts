@@ -1,12 +1,13 @@
 import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import * as z from "zod/mini";
 import { causeSchema } from "#core/ledger/cause.ts";
 import { documentNameFor, parseDocumentName, realmOf } from "#core/ledger/documents.ts";
 import { createKindRegistry, defineKind } from "#core/ledger/kind.ts";
 import { createLedger, settledValue } from "#core/ledger/ledger.ts";
-import { examineJson, utf8Length } from "#core/ledger/plain-json.ts";
+import { examineJson, sameJson, utf8Length } from "#core/ledger/plain-json.ts";
 import { parseRecord, recordSchema, splitSubject, subjectOf } from "#core/ledger/record.ts";
 import { clicksKind, machineKind, rawRecord, recordId, registry } from "./ledger-fixture.ts";
 
@@ -68,6 +69,18 @@ describe("the envelope", () => {
     const own: unknown = JSON.parse('{"__proto__": {"count": 3}}');
     expect(parseRecord(rawRecord(1, { value: own }))).toMatchObject({ problem: { type: "not plain" } });
     expect(examineJson(hidden).text).not.toBe(examineJson({}).text);
+  });
+
+  it("writes the same text of a part, whether what stands beside it is plain JSON or not", () => {
+    fc.assert(
+      fc.property(fc.jsonValue(), (value) => {
+        const alone = examineJson(value);
+        const { text, problem } = examineJson([value, undefined]);
+        expect(text.startsWith(`[${alone.text},`)).toBe(true);
+        expect(problem?.path.startsWith("1")).toBe(alone.problem === undefined);
+        if (alone.problem === undefined) expect(sameJson(JSON.parse(alone.text), value)).toBe(true);
+      }),
+    );
   });
 
   it("tells different things that are not JSON apart", () => {
