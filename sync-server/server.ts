@@ -124,7 +124,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   }
   const heartbeat = startHeartbeat(options.heartbeat ?? defaultHeartbeat, now);
 
-  function welcome(socket: WebSocket, requestUrl: string | undefined): void {
+  function welcome(socket: WebSocket, stream: Duplex, requestUrl: string | undefined): void {
     const document = documentNameInPath(requestUrl);
     if (document === undefined || !isDocumentName(document)) {
       turnAway(socket, closeCode.unknownDocument, "There is no such document.");
@@ -133,7 +133,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     } else {
       const left = upstream?.arrived(document, purposeInUrl(requestUrl));
       if (left !== undefined) socket.once("close", left);
-      connect({ socket, document, rooms, heartbeat, budget: createByteBudget(byteRate, now), logger });
+      connect({ socket, stream, document, rooms, heartbeat, budget: createByteBudget(byteRate, now), logger });
     }
   }
 
@@ -144,7 +144,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     } else if (!request.url?.startsWith(syncPath)) {
       refuseUpgrade(stream, "404 Not Found");
     } else {
-      sockets.handleUpgrade(request, stream, head, (socket) => welcome(socket, request.url));
+      sockets.handleUpgrade(request, stream, head, (socket) => welcome(socket, stream, request.url));
     }
   });
   http.on("clientError", (_error, stream) => refuseUpgrade(stream, "400 Bad Request"));
