@@ -3,7 +3,10 @@ import type * as Y from "yjs";
 /** Why an update is not taken: a word for programs and one sentence for a screen. */
 export type GuardProblem = { readonly type: string; readonly sentence: string };
 
-export type GuardResult = { readonly ok: true } | { readonly ok: false; readonly problem: GuardProblem };
+/** `isNew` says that the document holds nothing of the update yet, so that it can be kept as it came. */
+export type GuardResult =
+  | { readonly ok: true; readonly isNew?: boolean }
+  | { readonly ok: false; readonly problem: GuardProblem };
 
 /** The type of the problem that something before the update is missing; it may be good once that is here. */
 export const gapProblem = "gap";

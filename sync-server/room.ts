@@ -82,7 +82,7 @@ export function createRoom({ name, load, receipts, guard }: RoomNeeds): Room {
 
   function stage({ from, update, isCatchUp }: Offer): Staged {
     const judgement = guard(update, document, isCatchUp ? maximumCatchUpBytes : maximumUpdateBytes);
-    if (judgement.ok) return take(from, update);
+    if (judgement.ok) return take(from, update, judgement.isNew);
     const { problem } = judgement;
     if (problem.type !== gapProblem) return { outcome: "refused", problem };
     // A device that lost something of its own would otherwise be kept from handing in everything else.
@@ -92,8 +92,8 @@ export function createRoom({ name, load, receipts, guard }: RoomNeeds): Room {
     return taken.outcome === "taken" ? { ...taken, rest: problem } : taken;
   }
 
-  function take(from: Peer, update: Uint8Array): Staged {
-    const applied = applyTo(document, update);
+  function take(from: Peer, update: Uint8Array, isNew = false): Staged {
+    const applied = applyTo(document, update, isNew);
     if (applied.isSpoilt) {
       document.destroy();
       document = documentFrom([...load(), ...staged.map(({ news }) => news)]);

@@ -24,9 +24,12 @@ export type UpdateProblem = {
   readonly sentence: string;
 };
 
-/** The outcome of inspecting an update; `records` are those that the document does not hold yet. */
+/**
+ * The outcome of inspecting an update; `records` are those that the document does not hold yet. `isNew` when the document
+ * holds nothing of the update, which goes on where the document ends: applying it adds exactly what it says.
+ */
 export type UpdateInspection =
-  | { readonly ok: true; readonly records: readonly LedgerRecord[] }
+  | { readonly ok: true; readonly records: readonly LedgerRecord[]; readonly isNew: boolean }
   | { readonly ok: false; readonly problem: UpdateProblem };
 
 /** Largest update, bytes, when nothing else is said. */
@@ -81,7 +84,7 @@ export function inspectUpdate(
       "The change puts too many entries into the same places; that would take too long to sort.",
     );
   }
-  return inspectRecords(items, ydoc);
+  return inspectRecords(items, ydoc, items.length < decoded.structs.length);
 }
 
 type RecordItem = Y.Item & { readonly content: Y.ContentAny };
@@ -170,10 +173,15 @@ function itemAt(ydoc: Y.Doc, { client, clock }: Position): Y.Item | undefined {
   return struct instanceof Y.Item ? struct : undefined;
 }
 
-function inspectRecords(items: readonly RecordItem[], ydoc: Y.Doc): UpdateInspection {
+function inspectRecords(items: readonly RecordItem[], ydoc: Y.Doc, hasHoles: boolean): UpdateInspection {
   const records: LedgerRecord[] = [];
-  for (const { id, content } of items) {
+  const ends = new Map<number, number>();
+  let isNew = items.length > 0 && !hasHoles;
+  for (const { id, length, content } of items) {
     const known = Y.getState(ydoc.store, id.client);
+    // Two runs of one client may overlap each other, as one may overlap what is known.
+    isNew &&= id.clock === (ends.get(id.client) ?? known);
+    ends.set(id.client, id.clock + length);
     for (const [offset, raw] of content.arr.entries()) {
       const position = { client: id.client, clock: id.clock + offset };
       if (position.clock < known) {
@@ -187,7 +195,7 @@ function inspectRecords(items: readonly RecordItem[], ydoc: Y.Doc): UpdateInspec
       records.push(parsed.record);
     }
   }
-  return { ok: true, records };
+  return { ok: true, records, isNew };
 }
 
 function contentAt(ydoc: Y.Doc, position: Position): unknown {

@@ -49,14 +49,19 @@ describe("updates that are let through", () => {
     const laptop = copyOf(server);
     laptop.clientID = 9;
     const whole = Y.encodeStateAsUpdate(server);
-    expect(inspectUpdate(whole, server)).toEqual({ ok: true, records: [] });
+    expect(inspectUpdate(whole, server)).toEqual({ ok: true, records: [], isNew: false });
     records(laptop).push([rawRecord(3)]);
     const inspection = inspectUpdate(Y.encodeStateAsUpdate(laptop), server);
     expect(inspection.ok && numbersOf(inspection.records)).toEqual([3]);
+    expect(inspection).toMatchObject({ isNew: false });
   });
 
   it("takes an empty update", () => {
-    expect(inspectUpdate(Y.encodeStateAsUpdate(new Y.Doc()), new Y.Doc())).toEqual({ ok: true, records: [] });
+    expect(inspectUpdate(Y.encodeStateAsUpdate(new Y.Doc()), new Y.Doc())).toEqual({
+      ok: true,
+      records: [],
+      isNew: false,
+    });
   });
 
   it("takes whatever honest devices exchange in any order they can apply it, whole and at once", () => {
@@ -69,11 +74,15 @@ describe("updates that are let through", () => {
           const [from, target] = [devices[at] as Y.Doc, devices[to] as Y.Doc];
           if (!sends) records(from).push([rawRecord(++n)]);
           else {
-            const update = Y.encodeStateAsUpdate(from, Y.encodeStateVector(target));
+            const sendsAll = (at + to) % 2 === 1;
+            const update = Y.encodeStateAsUpdate(from, sendsAll ? undefined : Y.encodeStateVector(target));
             const inspection = inspectUpdate(update, target);
             const before = records(target).length;
             Y.applyUpdate(target, update);
-            expect(inspection.ok && inspection.records.length).toBe(records(target).length - before);
+            const added = records(target).length - before;
+            expect(inspection.ok && inspection.records.length).toBe(added);
+            const sent = Y.decodeUpdate(update).structs.reduce((sum, { length }) => sum + length, 0);
+            expect(inspection.ok && inspection.isNew).toBe(added > 0 && added === sent);
           }
         }
       }),
