@@ -12,6 +12,7 @@ import type { Guard } from "./guard.ts";
 import { defaultHeartbeat, type HeartbeatTimes, startHeartbeat } from "./heartbeat.ts";
 import type { Logger } from "./logging.ts";
 import { isFromThisMachine } from "./loopback.ts";
+import { perMessageDeflate } from "./message-compression.ts";
 import { writeMetrics } from "./metrics.ts";
 import { createRooms } from "./rooms.ts";
 import { defaultSnapshotLimits, type SnapshotLimits } from "./snapshot/snapshot-keeper.ts";
@@ -82,7 +83,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     maximumDocuments: maximumDocuments + (options.upstream === undefined ? 0 : maximumCatchUps),
     snapshots: { limits: options.snapshotLimits ?? defaultSnapshotLimits, now, after },
   });
-  const sockets = new WebSocketServer({ noServer: true, maxPayload: maximumMessageBytes, perMessageDeflate: false });
+  const sockets = new WebSocketServer({ noServer: true, maxPayload: maximumMessageBytes, perMessageDeflate });
   const http = createServer(
     answerRequests({
       files: serveFolder(options.clientFolder),
