@@ -1,13 +1,14 @@
 /** `npm run bench -- <name>`: measures and prints; ends with 1 when a bound is missed. */
 import { benchAdvice } from "./advice.ts";
+import { benchSync } from "./sync.ts";
 
-const benchmarks: Readonly<Record<string, () => boolean>> = { advice: benchAdvice };
+const benchmarks: Readonly<Record<string, () => boolean | Promise<boolean>>> = { advice: benchAdvice, sync: benchSync };
 
 const [name = ""] = process.argv.slice(2);
 const benchmark = benchmarks[name];
 if (!benchmark) {
   process.stderr.write(`There is no benchmark "${name}"; there are: ${Object.keys(benchmarks).join(", ")}.\n`);
   process.exitCode = 2;
-} else if (!benchmark()) {
+} else if (!(await benchmark())) {
   process.exitCode = 1;
 }
