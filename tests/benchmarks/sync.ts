@@ -1,7 +1,8 @@
-/** How the sync does beside others and beside its bounds: durable throughput. */
+/** How the sync does beside others and beside its bounds: throughput, coming back, and opening a long history. */
 import { rmSync } from "node:fs";
 import { bundleServer } from "#tests/sync-server/bundled-server.ts";
 import { describeMachine, makeDataFolder } from "./sync/machine.ts";
+import { benchReconnect } from "./sync/reconnect.ts";
 import { benchThroughput } from "./sync/throughput.ts";
 
 /** Prints the report; true when every bound is kept. */
@@ -25,6 +26,7 @@ export async function benchSync(): Promise<boolean> {
   try {
     const kept = [
       await benchThroughput(server.script, folder.path, write),
+      await benchReconnect(server.script, folder.path, write),
     ];
     return kept.every(Boolean);
   } finally {
