@@ -2,6 +2,7 @@
 import { rmSync } from "node:fs";
 import { bundleServer } from "#tests/sync-server/bundled-server.ts";
 import { describeMachine, makeDataFolder } from "./sync/machine.ts";
+import { benchOpenHistory } from "./sync/open-history.ts";
 import { benchReconnect } from "./sync/reconnect.ts";
 import { benchThroughput } from "./sync/throughput.ts";
 
@@ -27,6 +28,7 @@ export async function benchSync(): Promise<boolean> {
     const kept = [
       await benchThroughput(server.script, folder.path, write),
       await benchReconnect(server.script, folder.path, write),
+      await benchOpenHistory(folder.path, write),
     ];
     return kept.every(Boolean);
   } finally {
