@@ -63,7 +63,7 @@ function draw(chance: Chance, { devices, servers }: Cast): Drawn {
   if (dice < 0.5) return undo(device, chance);
   if (dice < 0.58) return resolve(device, chance);
   if (dice < 0.66) return network(device, chance.one(["up", "up", "down", "half open"]));
-  if (dice < 0.69) return trouble(device, chance.one([0, 0.1, 0.3]));
+  if (dice < 0.69) return trouble(device, chance.one([0, 0.1, 0.3]), chance.happens(0.4));
   if (dice < 0.76) return power(device);
   if (dice < 0.79) return sleeps(device, chance.whole(200, 9000));
   if (dice < 0.83) return full(device, chance.happens(0.4));
@@ -79,7 +79,7 @@ function betweenServers(chance: Chance, device: number, servers: number): Drawn 
   const dice = chance.next();
   if (dice < 0.4) return moves(device, chance.whole(0, servers - 1));
   if (dice < 0.8) return link(server, chance.one(["up", ...linkStates]));
-  return linkTrouble(server, chance.one([0, 0.1, 0.3]));
+  return linkTrouble(server, chance.one([0, 0.1, 0.3]), chance.happens(0.4));
 }
 
 /** Something that happens to one device. */
@@ -143,9 +143,9 @@ function network(index: number, state: LinkState): Drawn {
   return toDevice(index, `has its network ${state}`, (device) => device.network.setState(state));
 }
 
-function trouble(index: number, amount: number): Drawn {
-  return toDevice(index, `has ${amount * 100} % of its messages spoiled`, (device) =>
-    device.network.setTrouble(amount),
+function trouble(index: number, amount: number, cuts: boolean): Drawn {
+  return toDevice(index, `has ${amount * 100} % of its messages spoiled${cuts ? ", some cut" : ""}`, (device) =>
+    device.network.setTrouble(amount, cuts),
   );
 }
 
@@ -245,10 +245,9 @@ function link(index: number, state: LinkState): Drawn {
   return toLink(index, `has its way to the upstream ${state}`, (way) => way.setState(state));
 }
 
-function linkTrouble(index: number, amount: number): Drawn {
-  return toLink(index, `has ${amount * 100} % of the messages to and from its upstream spoiled`, (way) =>
-    way.setTrouble(amount),
-  );
+function linkTrouble(index: number, amount: number, cuts: boolean): Drawn {
+  const what = `has ${amount * 100} % of the messages to and from its upstream spoiled${cuts ? ", some cut" : ""}`;
+  return toLink(index, what, (way) => way.setTrouble(amount, cuts));
 }
 
 function toLink(index: number, what: string, act: (network: SimulatedNetwork) => void): Drawn {

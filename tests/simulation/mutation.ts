@@ -23,8 +23,6 @@ export const mutations = [
   "never give up a silent socket",
   /** A link keeps a socket to the upstream that says nothing. */
   "never give up a silent link",
-  /** A server takes its upstream's acknowledgement for its own, and tells its devices. */
-  "pass on the upstream's acknowledgement",
   /** A server looks only once at which documents its upstream has. */
   "look at the upstream once",
   /** A device of an old version keeps only what it can read. */

@@ -90,6 +90,7 @@ export function createSimulatedDevice(context: DeviceContext): SimulatedDevice {
 
   const start = (withNumbers = false): void => {
     if (running) return;
+    network.startAfresh();
     const taken = withNumbers ? numbers : [];
     const drawn: number[] = [];
     numbers = drawn;

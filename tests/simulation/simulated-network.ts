@@ -33,8 +33,10 @@ export interface SimulatedNetwork {
   setState(state: LinkState): void;
   /** Whether a server has sent this end away for good, as it does with one that says what cannot be read. */
   wasSentAway(): boolean;
-  /** How often, from 0 to 1, a message is spoiled: cut short, doubled, or held back behind the next. */
-  setTrouble(trouble: number): void;
+  /** A device starts afresh at this end. */
+  startAfresh(): void;
+  /** How often, from 0 to 1, a message is spoiled: doubled, held back behind the next, or, where `cuts`, cut short. */
+  setTrouble(trouble: number, cuts: boolean): void;
   /** Ends every socket, as when the server or the device dies. */
   dropAll(): void;
   /** How many sockets are open at this end. */
@@ -67,6 +69,7 @@ export function createSimulatedNetwork(context: {
   const visited = new Set([server]);
   let state: LinkState = "up";
   let trouble = 0;
+  let cuts = false;
   let wasSentAway = false;
 
   const delay = (): number => chance.whole(1, 40);
@@ -77,8 +80,8 @@ export function createSimulatedNetwork(context: {
     if (!carries(line)) return;
     const arrival = Math.max(line.lastArrival, time.now() + delay());
     line.lastArrival = arrival;
-    const bytes = chance.happens(trouble / 3) ? message.slice(0, chance.whole(0, message.length)) : message;
-    const late = chance.happens(trouble / 3) ? chance.whole(1, 80) : 0;
+    const bytes = chance.happens(cuts ? trouble / 3 : 0) ? message.slice(0, chance.whole(0, message.length)) : message;
+    const late = chance.happens(trouble / 3) ? chance.whole(1, 400) : 0;
     const arrive = (): void => {
       if (carries(line)) deliver(bytes);
     };
@@ -182,7 +185,11 @@ export function createSimulatedNetwork(context: {
         abandon(line, SERVER_PATIENCE_MS);
       }
     },
-    setTrouble: (next) => {
+    startAfresh: () => {
+      wasSentAway = false;
+    },
+    setTrouble: (next, withCuts) => {
+      cuts = withCuts;
       trouble = next;
     },
     wasSentAway: () => wasSentAway,

@@ -6,7 +6,6 @@
 import * as Y from "yjs";
 import { inspectUpdate } from "#core/ledger/update-guard.ts";
 import type { DocumentList } from "#core/protocol/document-list.ts";
-import { messageType } from "#core/protocol/message-type.ts";
 import type { Guard } from "#server/guard.ts";
 import { createLogger } from "#server/logging.ts";
 import type { Peer } from "#server/peer.ts";
@@ -77,7 +76,6 @@ export function createSimulatedServer(context: ServerContext): SimulatedServer {
       memory.append(entries);
     },
   };
-  const visitors = new Map<Peer, { readonly document: string; readonly purpose: SocketPurpose }>();
   let full = false;
   let isCalm = false;
   let rooms: Rooms | undefined;
@@ -170,18 +168,7 @@ export function createSimulatedServer(context: ServerContext): SimulatedServer {
   const portOf = (port: UpstreamPort): UpstreamPort => {
     let first: ReturnType<UpstreamPort["listDocuments"]> | undefined;
     return {
-      openSocket: (document, purpose, events) =>
-        port.openSocket(document, purpose, {
-          ...events,
-          onMessage: (message) => {
-            events.onMessage(message);
-            if (mutation !== "pass on the upstream's acknowledgement") return;
-            if (message[0] !== messageType.durableAcknowledgement) return;
-            for (const [peer, visitor] of visitors) {
-              if (visitor.document === document && visitor.purpose.type === "device") peer.send(message);
-            }
-          },
-        }),
+      ...port,
       listDocuments: (signal) => {
         if (mutation !== "look at the upstream once") return port.listDocuments(signal);
         first ??= port.listDocuments(signal);
@@ -210,12 +197,13 @@ export function createSimulatedServer(context: ServerContext): SimulatedServer {
     isRunning: () => rooms !== undefined,
     join: (document, peer, purpose) => {
       const ownRooms = rooms;
-      visitors.set(peer, { document, purpose });
       const left = upstream?.arrived(document, purpose);
+      let isGone = false;
       return {
         session: ownRooms?.join(document, peer),
         leave: () => {
-          if (!visitors.delete(peer)) return;
+          if (isGone) return;
+          isGone = true;
           ownRooms?.leave(peer);
           left?.();
         },

@@ -157,12 +157,12 @@ function foundTeam(devices: readonly SimulatedDevice[]): void {
 function repair(devices: readonly SimulatedDevice[], servers: readonly SimulatedServer[]): void {
   for (const server of servers) {
     server.calm();
-    server.network?.setTrouble(0);
+    server.network?.setTrouble(0, false);
     server.network?.setState("up");
   }
   for (const device of devices) {
     device.disk.setFull(false);
-    device.network.setTrouble(0);
+    device.network.setTrouble(0, false);
     device.network.setState("up");
   }
 }
