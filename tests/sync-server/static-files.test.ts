@@ -142,5 +142,6 @@ it("tells its health as JSON", async () => {
     connections: 0,
     documents: 0,
     refusedUpdates: 0,
+    upstream: null,
   });
 });
