@@ -1,22 +1,22 @@
 import { Route, Router } from "@solidjs/router";
+import { onMount } from "solid-js";
 import { DeviceProvider } from "./device/device-context.tsx";
-import { PitRoutes } from "./pit/pit-routes.tsx";
-import { ReviewRoutes } from "./review/review-routes.tsx";
-import { HandOverByCodesScreen, TakeInByCodesScreen } from "./shell/codes-screens.tsx";
-import { HandOff } from "./shell/hand-off.tsx";
+import { loadPit, PitRoutes } from "./pit/pit-routes.tsx";
+import { loadReview, ReviewRoutes } from "./review/review-routes.tsx";
+import { HandOffRoutes, loadHandOff } from "./shell/hand-off-routes.tsx";
+import { loadWhenIdle } from "./shell/load-when-idle.ts";
 import { Shell } from "./shell/shell.tsx";
 import { WhoAreYou } from "./shell/who-are-you.tsx";
-import { TracksideRoutes } from "./trackside/trackside-routes.tsx";
+import { loadTrackside, TracksideRoutes } from "./trackside/trackside-routes.tsx";
 
 /** The three workplaces behind a choice of who you are. */
 export function App() {
+  onMount(() => loadWhenIdle([loadPit, loadTrackside, loadReview, loadHandOff]));
   return (
     <DeviceProvider>
       <Router root={Shell}>
         <Route path="/" component={WhoAreYou} />
-        <Route path="/hand-off" component={HandOff} />
-        <Route path="/hand-off/hand-over" component={HandOverByCodesScreen} />
-        <Route path="/hand-off/take-in" component={TakeInByCodesScreen} />
+        <HandOffRoutes />
         <PitRoutes />
         <TracksideRoutes />
         <ReviewRoutes />

@@ -13,7 +13,7 @@ import { documentForRecord } from "#core/weekend/documents.ts";
 import { createSocketSlots, type Rank } from "./connection/socket-slots.ts";
 import { type DeviceSurroundings, type DocumentReplica, type Holding, openReplica } from "./document-replica.ts";
 import type { CodeHandOff } from "./hand-off/codes/code-hand-off.ts";
-import { createHandOff, type HandOff, type HandOffContext } from "./hand-off/hand-off.ts";
+import type { HandOff, HandOffContext } from "./hand-off/hand-off.ts";
 import { openSeasons, writingSeason } from "./open-seasons.ts";
 import { rememberOwing } from "./owing-documents.ts";
 import { type SyncStatus, syncStatus } from "./sync-status.ts";
@@ -130,10 +130,19 @@ export function openTeamDevice(context: TeamDeviceContext): TeamDevice {
     now: () => new Date(now()).toISOString(),
     when,
   };
+  let opened: HandOff | undefined;
+  // Few visits need it, and the first screen does not.
+  const handOff = async (): Promise<HandOff> => {
+    const { createHandOff } = await import("./hand-off/hand-off.ts");
+    opened ??= createHandOff(handOffContext);
+    return opened;
+  };
   let codes: CodeHandOff | undefined;
 
   return {
-    ...createHandOff(handOffContext),
+    exportBundle: async (extent, madeBy) => (await handOff()).exportBundle(extent, madeBy),
+    describeBundle: async (bundle) => (await handOff()).describeBundle(bundle),
+    importBundle: async (bundle) => (await handOff()).importBundle(bundle),
     codes: async () => {
       const { createCodeHandOff } = await import("./hand-off/codes/code-hand-off.ts");
       codes ??= createCodeHandOff(handOffContext);

@@ -3,6 +3,7 @@ import { Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
 import { common } from "#client/text/english/common.ts";
 import { createAppUpdate } from "./create-app-update.ts";
+import { Loaded } from "./loaded.tsx";
 import { StatusLine } from "./status-line.tsx";
 import { createTheme } from "./theme.ts";
 
@@ -40,7 +41,9 @@ export function Shell(props: RouteSectionProps) {
           </button>
         </div>
       </Show>
-      <main class="page">{props.children}</main>
+      <main class="page">
+        <Loaded>{props.children}</Loaded>
+      </main>
     </>
   );
 }

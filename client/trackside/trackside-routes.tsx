@@ -1,16 +1,16 @@
 import { Route } from "@solidjs/router";
-import { ChangeScreen } from "./change-screen.tsx";
-import { RunScreen } from "./run-screen.tsx";
-import { StartScreen } from "./start-screen.tsx";
-import "./trackside.css";
+import { lazyScreens } from "#client/widgets/lazy-screens.ts";
+
+export const loadTrackside = () => import("./trackside-screens.ts");
+const screen = lazyScreens(loadTrackside);
 
 /** The trackside workplace: what a rider needs between two runs. */
 export function TracksideRoutes() {
   return (
     <Route path="/trackside">
-      <Route path="/" component={StartScreen} />
-      <Route path="/run" component={RunScreen} />
-      <Route path="/change" component={ChangeScreen} />
+      <Route path="/" component={screen("StartScreen")} />
+      <Route path="/run" component={screen("RunScreen")} />
+      <Route path="/change" component={screen("ChangeScreen")} />
     </Route>
   );
 }

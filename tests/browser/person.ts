@@ -39,6 +39,7 @@ export interface PersonOptions {
 export async function openPerson(name: string, options: PersonOptions): Promise<Person> {
   const person = await openDevice(name, options, async () => {});
   await person.page.getByRole("button", { name, exact: true }).click();
+  await person.page.waitForURL((url) => url.pathname !== "/");
   return person;
 }
 
@@ -69,6 +70,7 @@ async function openDevice(
   };
   await prepare(page);
   await page.goto(network.origin);
+  await hasAllScreens(page);
   return {
     page,
     network,
@@ -93,6 +95,15 @@ async function openDevice(
       await network.close();
     },
   };
+}
+
+/** A moment after its start a page has loaded the screens that it does not show yet; a test that cuts the network counts on that. */
+async function hasAllScreens(page: Page): Promise<void> {
+  await page.waitForFunction(() => {
+    const files = performance.getEntriesByType("resource").map((entry) => entry.name);
+    const scripts = (name: RegExp) => files.filter((file) => name.test(file)).length;
+    return scripts(/-screens-.*\.js$/) >= 3 && scripts(/hand-off-.*\.js$/) >= 2;
+  });
 }
 
 /** Types a number into the field of that label and leaves it, as with Tab. */

@@ -8,6 +8,13 @@ import type { Place } from "#core/team/place.ts";
 export const common = {
   name: "Pitslate",
   loading: "Reading this device's copy…",
+  loadingScreen: "Opening the screen…",
+  notLoaded:
+    "This screen could not be loaded from the server. What is on this device is safe. Try again when the server is reached.",
+  fault: "This screen has a fault and cannot go on. What was saved is safe. Open it again, or go back to the start.",
+  again: "Try again",
+  toStart: "To the start",
+  back: "Back",
   save: "Save",
   cancel: "Cancel",
   close: "Close",

@@ -1,0 +1,11 @@
+/** The pit's screens and their look, loaded together. */
+import "./pit.css";
+import "./bench.css";
+import "./service.css";
+import "./weekend/weekend.css";
+
+export { CoursePage } from "./course-page.tsx";
+export { RiderPage } from "./rider-page.tsx";
+export { RulesPage } from "./rules-page.tsx";
+export { TeamBoard } from "./team-board.tsx";
+export { ChangeWeekendPage, NewWeekendPage } from "./weekend/weekend-page.tsx";
