@@ -2,16 +2,22 @@ import { For, Show } from "solid-js";
 import { pit } from "#client/text/english/pit.ts";
 import { Caution } from "#client/widgets/caution.tsx";
 import { adjusterName } from "#core/advice/adjuster-names.ts";
-import type { Adjustment } from "#core/advice/adjustment.ts";
+import type { Adjustment, AdviceInput } from "#core/advice/adjustment.ts";
 import { adjustmentEntries } from "#core/planning/entries.ts";
 import type { LoggedRun } from "#core/weekend/runs.ts";
 import { adjustmentSizeText, causeLine, settingLine } from "./adjustment-text.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
+import { ForceChart } from "./force-chart.tsx";
 import { valueText } from "./names.ts";
 import { PredictionTable } from "./prediction-table.tsx";
 
 /** One adjustment with all that is needed to judge it, and taking it. */
-export function AdjustmentView(props: { bench: RiderBench; logged: LoggedRun; adjustment: Adjustment }) {
+export function AdjustmentView(props: {
+  bench: RiderBench;
+  logged: LoggedRun;
+  input: AdviceInput;
+  adjustment: Adjustment;
+}) {
   const setting = () => props.adjustment.setting;
   const put = (): void => {
     const occasion = props.bench.occasionFor(props.logged.run.session);
@@ -53,6 +59,7 @@ export function AdjustmentView(props: { bench: RiderBench; logged: LoggedRun; ad
         </Show>
       </dl>
       <PredictionTable adjustment={props.adjustment} />
+      <ForceChart input={props.input} adjustment={props.adjustment} />
       <p class="small">{pit.advice.provenance(props.adjustment.provenance)}</p>
       <Caution>
         {pit.bench.cautions[0]} {pit.bench.cautions[2]}

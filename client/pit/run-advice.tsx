@@ -2,7 +2,7 @@ import { A } from "@solidjs/router";
 import { createMemo, For, Show } from "solid-js";
 import { pit } from "#client/text/english/pit.ts";
 import { Problem } from "#client/widgets/problem.tsx";
-import type { Advice } from "#core/advice/adjustment.ts";
+import type { Advice, AdviceInput } from "#core/advice/adjustment.ts";
 import { adviceOnRun, describeSheetProblem } from "#core/planning/run-advice.ts";
 import type { LoggedRun } from "#core/weekend/runs.ts";
 import { causeLine, settingLine } from "./adjustment-text.ts";
@@ -13,17 +13,17 @@ import { EachByKey } from "./each-by-key.tsx";
 /** Advice on one run, or what is missing for it. */
 export function RunAdvice(props: { bench: RiderBench; logged: LoggedRun }) {
   const result = createMemo(() => adviceOnRun(props.bench.device.ledger(), props.logged));
-  const advice = (): Advice | undefined => {
-    const found = result();
-    return found.ok ? found.advice : undefined;
+  const found = () => {
+    const given = result();
+    return given.ok ? given : undefined;
   };
   const missing = (): string => {
-    const found = result();
-    return found.ok ? "" : describeSheetProblem(found.problem);
+    const given = result();
+    return given.ok ? "" : describeSheetProblem(given.problem);
   };
   return (
     <Show
-      when={advice()}
+      when={found()}
       fallback={
         <div class="stack">
           <p>{missing()}</p>
@@ -33,12 +33,14 @@ export function RunAdvice(props: { bench: RiderBench; logged: LoggedRun }) {
         </div>
       }
     >
-      {(found) => <AdviceView bench={props.bench} logged={props.logged} advice={found()} />}
+      {(given) => (
+        <AdviceView bench={props.bench} logged={props.logged} input={given().input} advice={given().advice} />
+      )}
     </Show>
   );
 }
 
-function AdviceView(props: { bench: RiderBench; logged: LoggedRun; advice: Advice }) {
+function AdviceView(props: { bench: RiderBench; logged: LoggedRun; input: AdviceInput; advice: Advice }) {
   const others = () => props.advice.adjustments.slice(1);
   return (
     <div class="stack">
@@ -84,7 +86,7 @@ function AdviceView(props: { bench: RiderBench; logged: LoggedRun; advice: Advic
           <div class="stack pit-first">
             <h4>{pit.advice.first}</h4>
             <Problem sentence={first().waitsFor} />
-            <AdjustmentView bench={props.bench} logged={props.logged} adjustment={first()} />
+            <AdjustmentView bench={props.bench} logged={props.logged} input={props.input} adjustment={first()} />
           </div>
         )}
       </Show>
@@ -95,7 +97,7 @@ function AdviceView(props: { bench: RiderBench; logged: LoggedRun; advice: Advic
           {(adjustment) => (
             <details class="card">
               <summary class="pit-summary">{settingLine(adjustment().setting)}</summary>
-              <AdjustmentView bench={props.bench} logged={props.logged} adjustment={adjustment()} />
+              <AdjustmentView bench={props.bench} logged={props.logged} input={props.input} adjustment={adjustment()} />
             </details>
           )}
         </EachByKey>
