@@ -33,11 +33,3 @@ export function applyTo(document: Y.Doc, update: Uint8Array, isNew = false): App
     document.off("update", keep);
   }
 }
-
-/** What of an update with a gap has everything before it in the document; undefined when that is nothing. */
-export function placeablePart(document: Y.Doc, update: Uint8Array): Uint8Array | undefined {
-  const trial = documentFrom([Y.encodeStateAsUpdate(document)]);
-  const { news } = applyTo(trial, update);
-  trial.destroy();
-  return news;
-}

@@ -1,11 +1,12 @@
 import * as Y from "yjs";
 import { type ContentDigest, createContentDigest } from "#core/ledger/content-digest.ts";
+import { placeablePart } from "#core/ledger/update-guard.ts";
 import { encodeDurableAcknowledgement } from "#core/protocol/durable-acknowledgement.ts";
 import { maximumCatchUpBytes, maximumUpdateBytes } from "#core/protocol/limits.ts";
 import type { Receipt } from "#core/protocol/receipt.ts";
 import { encodeReceipts } from "#core/protocol/receipt.ts";
 import { createReceiptBook } from "#core/protocol/receipt-book.ts";
-import { applyTo, documentFrom, placeablePart } from "./document-change.ts";
+import { applyTo, documentFrom } from "./document-change.ts";
 import { type Guard, type GuardProblem, gapProblem } from "./guard.ts";
 import type { Peer } from "./peer.ts";
 import { createPresence, type Presence } from "./presence.ts";
@@ -86,7 +87,7 @@ export function createRoom({ name, load, receipts, guard }: RoomNeeds): Room {
     const { problem } = judgement;
     if (problem.type !== gapProblem) return { outcome: "refused", problem };
     // A device that lost something of its own would otherwise be kept from handing in everything else.
-    const part = isCatchUp ? placeablePart(document, update) : undefined;
+    const part = isCatchUp ? placeablePart(update, document) : undefined;
     if (part === undefined || !guard(part, document, maximumCatchUpBytes).ok) return { outcome: "gap", problem };
     const taken = take(from, part);
     return taken.outcome === "taken" ? { ...taken, rest: problem } : taken;

@@ -1,10 +1,11 @@
+import * as encoding from "lib0/encoding";
 import * as Y from "yjs";
 import { recordsName } from "./document.ts";
 import { allowedSteps, type Insertion, type KnownEntries, placingSteps } from "./placing-steps.ts";
 import { sameJson } from "./plain-json.ts";
 import { describeLedgerProblem } from "./problem.ts";
 import { type LedgerRecord, parseRecord } from "./record.ts";
-import { findUnplaceable, type Position, type Run } from "./update-order.ts";
+import { findUnplaceable, type Position, placeableRuns, type Run } from "./update-order.ts";
 
 /** Why an update is refused, and a sentence for the person whose device sent it. */
 export type UpdateProblem = {
@@ -85,6 +86,42 @@ export function inspectUpdate(
     );
   }
   return inspectRecords(items, ydoc, items.length < decoded.structs.length);
+}
+
+/**
+ * What of an update that lacks predecessors (a "gap") has all of them, in the document or in the update, as an update of
+ * its own; undefined when that is nothing. Takes time in proportion to the update, not to the document.
+ */
+export function placeablePart(update: Uint8Array, ydoc: Y.Doc): Uint8Array | undefined {
+  const knownClock = (client: number): number => Y.getState(ydoc.store, client);
+  const items = decode(update)?.structs.filter(isRecordItem) ?? [];
+  const placeable = placeableRuns(
+    items.map((item) => ({ ...runOf(item), item })),
+    knownClock,
+  );
+  const byClient = new Map<number, RecordItem[]>();
+  for (const { client, clock, length, item } of placeable) {
+    // Without what is known already there are no holes: the format numbers the items of a client by their lengths.
+    if (clock + length <= knownClock(client)) continue;
+    const known = byClient.get(client);
+    if (known === undefined) byClient.set(client, [item]);
+    else known.push(item);
+  }
+  return byClient.size === 0 ? undefined : updateOf(byClient);
+}
+
+/** An update (yjs, format 1) with these items, which follow each other, and nothing removed. */
+function updateOf(byClient: ReadonlyMap<number, readonly RecordItem[]>): Uint8Array {
+  const encoder = new Y.UpdateEncoderV1();
+  encoding.writeVarUint(encoder.restEncoder, byClient.size);
+  for (const [client, items] of byClient) {
+    encoding.writeVarUint(encoder.restEncoder, items.length);
+    encoder.writeClient(client);
+    encoding.writeVarUint(encoder.restEncoder, items[0]?.id.clock ?? 0);
+    for (const item of items) item.write(encoder, 0);
+  }
+  encoding.writeVarUint(encoder.restEncoder, 0);
+  return encoder.toUint8Array();
 }
 
 type RecordItem = Y.Item & { readonly content: Y.ContentAny };
