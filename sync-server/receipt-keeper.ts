@@ -4,8 +4,8 @@ import type { ReceiptEntry, UpdateStore } from "./store/update-store.ts";
 
 /** Keeps the devices' receipts on the disk, so that a device that has gone home still counts after a restart. */
 export type ReceiptKeeper = {
-  /** Writes them soon, together with those that come in the same turn. */
-  keep(document: string, receipts: readonly Receipt[]): void;
+  /** Writes them soon, together with those that come in the same turn, and removes those of devices that made room. */
+  keep(document: string, receipts: readonly Receipt[], forgotten: readonly string[]): void;
   /** @throws when the log cannot be read. A damaged receipt is left out: it claims less, never more. */
   load(document: string): readonly Receipt[];
   /** Writes what waits. */
@@ -36,7 +36,8 @@ export function createReceiptKeeper({ store, logger, schedule }: KeeperNeeds): R
   }
 
   return {
-    keep(document, receipts) {
+    keep(document, receipts, forgotten) {
+      for (const device of forgotten) waiting.set(`${document}\n${device}`, { document, device, receipt: undefined });
       for (const receipt of receipts) {
         const { device } = receipt;
         waiting.set(`${document}\n${device}`, { document, device, receipt: encodeKeptReceipts([receipt]) });

@@ -4,7 +4,7 @@ import { placeablePart } from "#core/ledger/update-guard.ts";
 import { encodeDurableAcknowledgement } from "#core/protocol/durable-acknowledgement.ts";
 import { maximumCatchUpBytes, maximumUpdateBytes } from "#core/protocol/limits.ts";
 import type { Receipt } from "#core/protocol/receipt.ts";
-import { encodeReceipts } from "#core/protocol/receipt.ts";
+import { encodeManyReceipts } from "#core/protocol/receipt.ts";
 import { createReceiptBook } from "#core/protocol/receipt-book.ts";
 import { applyTo, documentFrom } from "./document-change.ts";
 import { type Guard, type GuardProblem, gapProblem } from "./guard.ts";
@@ -44,9 +44,12 @@ export type Room = {
   answer(peer: Peer, stateVector: Uint8Array): void;
   /**
    * Takes what devices say that they hold and passes on what is new. Who sent an older one is told the newer.
-   * @returns those that are new, for the log to keep.
+   * @returns those that are new, for the log to keep, and the devices that had to make room for them.
    */
-  receiveReceipts(from: Peer, receipts: readonly Receipt[]): readonly Receipt[];
+  receiveReceipts(
+    from: Peer,
+    receipts: readonly Receipt[],
+  ): { readonly taken: readonly Receipt[]; readonly forgotten: readonly string[] };
   sendReceipts(peer: Peer): void;
   /** Takes a presence payload and echoes it to every peer. @returns false when it cannot be read. */
   receivePresence(from: Peer, payload: Uint8Array): boolean;
@@ -145,16 +148,13 @@ export function createRoom({ name, load, receipts, guard }: RoomNeeds): Room {
       peer.send(acknowledge());
     },
     receiveReceipts(from, offered) {
-      const { taken, newerKnown } = book.take(offered);
-      if (newerKnown.length > 0) from.send(encodeReceipts(newerKnown));
-      if (taken.length === 0) return [];
-      const message = encodeReceipts(taken);
-      for (const peer of peers) if (peer !== from) peer.send(message);
-      return taken;
+      const { taken, newerKnown, forgotten } = book.take(offered);
+      for (const message of encodeManyReceipts(newerKnown)) from.send(message);
+      for (const message of encodeManyReceipts(taken)) for (const peer of peers) if (peer !== from) peer.send(message);
+      return { taken, forgotten };
     },
     sendReceipts(peer) {
-      const known = book.all();
-      if (known.length > 0) peer.send(encodeReceipts(known));
+      for (const message of encodeManyReceipts(book.all())) peer.send(message);
     },
     receivePresence(from, payload) {
       const changed = presence.receive(from, payload);

@@ -87,7 +87,8 @@ export function openSession({ room, peer, queue, quarantine, receiptKeeper, logg
   function receiveReceipts(decoder: decoding.Decoder): void {
     const receipts = readReceipts(decoder);
     if (receipts === undefined) throw new Error("The receipts cannot be read or are too many.");
-    receiptKeeper.keep(room.name, room.receiveReceipts(peer, receipts));
+    const { taken, forgotten } = room.receiveReceipts(peer, receipts);
+    receiptKeeper.keep(room.name, taken, forgotten);
   }
 
   function dispatch(message: Uint8Array): void {

@@ -29,6 +29,12 @@ export const maximumRefusalSentence = 500;
 /** Most receipts in one message, and most devices whose receipts are kept for one document. */
 export const maximumReceipts = 256;
 
+/** Most writers that a receipt may name: a season has one for each start of the app on which something was written. */
+export const maximumReceiptWriters = 32_768;
+
+/** Largest message with receipts, in bytes: one of the largest receipts, or many smaller ones. */
+export const maximumReceiptsBytes = 1024 * 1024;
+
 /** Longest id of a device or member in a receipt, in UTF-16 code units. */
 export const maximumReceiptName = 64;
 

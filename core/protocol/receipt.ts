@@ -1,7 +1,7 @@
 import * as decoding from "lib0/decoding";
 import * as encoding from "lib0/encoding";
 import { digestBytes } from "./durable-acknowledgement.ts";
-import { maximumReceiptName, maximumReceipts } from "./limits.ts";
+import { maximumReceiptName, maximumReceipts, maximumReceiptsBytes, maximumReceiptWriters } from "./limits.ts";
 import { messageType } from "./message-type.ts";
 import { decodeStateVector, encodeStateVector, type StateVector } from "./state-vector.ts";
 
@@ -23,6 +23,26 @@ export type Receipt = {
   readonly digest: Uint8Array;
 };
 
+/**
+ * The receipts in as few messages as each holds at most {@link maximumReceipts} and as many writers as the largest receipt.
+ * None for no receipts.
+ */
+export function encodeManyReceipts(receipts: readonly Receipt[]): readonly Uint8Array[] {
+  const parcels: Receipt[][] = [];
+  let writers = 0;
+  for (const receipt of receipts) {
+    const parcel = parcels.at(-1);
+    writers += receipt.stateVector.size;
+    if (parcel !== undefined && parcel.length < maximumReceipts && writers <= maximumReceiptWriters) {
+      parcel.push(receipt);
+    } else {
+      parcels.push([receipt]);
+      writers = receipt.stateVector.size;
+    }
+  }
+  return parcels.map(encodeReceipts);
+}
+
 /** One message (type 102) with receipts of one document. A receipt out of its range is a broken invariant and throws. */
 export function encodeReceipts(receipts: readonly Receipt[]): Uint8Array {
   const encoder = encoding.createEncoder();
@@ -40,9 +60,19 @@ export function encodeKeptReceipts(receipts: readonly Receipt[]): Uint8Array {
 
 /**
  * Reads the message after its type number.
- * @returns undefined when it cannot be read or holds more than {@link maximumReceipts}.
+ * @returns undefined when it cannot be read, holds more than {@link maximumReceipts}, or is larger than
+ * {@link maximumReceiptsBytes}.
  */
 export function readReceipts(decoder: decoding.Decoder): readonly Receipt[] | undefined {
+  return decoder.arr.length > maximumReceiptsBytes ? undefined : readAll(decoder);
+}
+
+/** Reads what {@link encodeKeptReceipts} wrote; undefined when it is damaged. */
+export function decodeKeptReceipts(bytes: Uint8Array): readonly Receipt[] | undefined {
+  return readAll(decoding.createDecoder(bytes));
+}
+
+function readAll(decoder: decoding.Decoder): readonly Receipt[] | undefined {
   try {
     const count = decoding.readVarUint(decoder);
     if (count > maximumReceipts) return undefined;
@@ -58,15 +88,10 @@ export function readReceipts(decoder: decoding.Decoder): readonly Receipt[] | un
   }
 }
 
-/** Reads what {@link encodeKeptReceipts} wrote; undefined when it is damaged. */
-export function decodeKeptReceipts(bytes: Uint8Array): readonly Receipt[] | undefined {
-  return readReceipts(decoding.createDecoder(bytes));
-}
-
 function writeReceipts(encoder: encoding.Encoder, receipts: readonly Receipt[]): void {
   encoding.writeVarUint(encoder, receipts.length);
   for (const receipt of receipts) {
-    if (!isInRange(receipt)) throw new Error(`A receipt of the device ${receipt.device} is out of its range.`);
+    if (!isReceipt(receipt)) throw new Error(`A receipt of the device ${receipt.device} is out of its range.`);
     encoding.writeVarString(encoder, receipt.device);
     encoding.writeVarString(encoder, receipt.member ?? "");
     encoding.writeVarUint(encoder, receipt.count);
@@ -86,10 +111,11 @@ function readReceipt(decoder: decoding.Decoder): Receipt | undefined {
   const digest = decoding.readVarUint8Array(decoder).slice();
   if (stateVector === undefined) return undefined;
   const receipt = { device, member, count, at, stateVector, digest };
-  return isInRange(receipt) ? receipt : undefined;
+  return isReceipt(receipt) ? receipt : undefined;
 }
 
-function isInRange({ device, member, count, at, digest }: Receipt): boolean {
+/** Whether all that it says is in its range, so that it can be sent. */
+export function isReceipt({ device, member, count, at, stateVector, digest }: Receipt): boolean {
   return (
     device.length >= 1 &&
     device.length <= maximumReceiptName &&
@@ -98,6 +124,7 @@ function isInRange({ device, member, count, at, digest }: Receipt): boolean {
     count >= 1 &&
     Number.isSafeInteger(at) &&
     at >= 0 &&
+    stateVector.size <= maximumReceiptWriters &&
     digest.length === digestBytes
   );
 }

@@ -58,7 +58,9 @@ export function createMemoryStore(): UpdateStore {
       assertOpen();
       for (const { document, device, receipt } of entries) {
         const known = receipts.get(document) ?? new Map<string, Uint8Array>();
-        receipts.set(document, known.set(device, receipt.slice()));
+        if (receipt === undefined) known.delete(device);
+        else known.set(device, receipt.slice());
+        receipts.set(document, known);
       }
     },
     receipts(document) {

@@ -63,6 +63,7 @@ function storeOn(database: Database.Database, path: string, unlock: () => void):
   const insertAccepted = database.prepare("INSERT INTO accepted (id, document, bytes) VALUES (?, ?, ?)");
   const insertQuarantine = database.prepare("INSERT INTO quarantine (document, bytes, reason) VALUES (?, ?, ?)");
   const upsertReceipt = database.prepare("INSERT OR REPLACE INTO receipt (document, device, bytes) VALUES (?, ?, ?)");
+  const deleteReceipt = database.prepare("DELETE FROM receipt WHERE document = ? AND device = ?");
   const selectReceipts = database.prepare("SELECT bytes FROM receipt WHERE document = ?");
   // The rows of a snapshot are gone, and their numbers must not be given again.
   const selectNewest = database.prepare(
@@ -132,7 +133,10 @@ function storeOn(database: Database.Database, path: string, unlock: () => void):
     keepReceipts(receipts) {
       assertOpen();
       inTransaction(database, () => {
-        for (const { document, device, receipt } of receipts) upsertReceipt.run(document, device, receipt);
+        for (const { document, device, receipt } of receipts) {
+          if (receipt === undefined) deleteReceipt.run(document, device);
+          else upsertReceipt.run(document, device, receipt);
+        }
       });
     },
     receipts(document) {

@@ -1,8 +1,12 @@
 /** One accepted update of one document. */
 export type LogEntry = { readonly document: string; readonly update: Uint8Array };
 
-/** What a device says that it holds of a document, as bytes of core/protocol/receipt.ts. */
-export type ReceiptEntry = { readonly document: string; readonly device: string; readonly receipt: Uint8Array };
+/** What a device says that it holds of a document, as bytes of core/protocol/receipt.ts; undefined to forget what it said. */
+export type ReceiptEntry = {
+  readonly document: string;
+  readonly device: string;
+  readonly receipt: Uint8Array | undefined;
+};
 
 /** An update that was refused, kept for inspection. */
 export type QuarantinedUpdate = LogEntry & { readonly reason: string };
@@ -52,7 +56,7 @@ export type UpdateStore = {
   load(document: string): readonly Uint8Array[];
   /** Names of the documents with at least one update, sorted. */
   documents(): readonly string[];
-  /** Keeps these receipts, each in place of an earlier one of its device and document; all or none. */
+  /** Keeps these receipts, each in place of an earlier one of its device and document, or forgets that; all or none. */
   keepReceipts(receipts: readonly ReceiptEntry[]): void;
   /** The kept receipts of a document, in no order that matters. */
   receipts(document: string): readonly Uint8Array[];

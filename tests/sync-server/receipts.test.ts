@@ -1,8 +1,12 @@
+import * as encoding from "lib0/encoding";
 import { describe, expect, it } from "vitest";
 import * as Y from "yjs";
 import { createContentDigest } from "#core/ledger/content-digest.ts";
 import { closeCode } from "#core/protocol/close-code.ts";
-import { encodeReceipts, type Receipt } from "#core/protocol/receipt.ts";
+import { maximumReceipts, maximumReceiptWriters } from "#core/protocol/limits.ts";
+import { messageType } from "#core/protocol/message-type.ts";
+import { decodeKeptReceipts, encodeReceipts, type Receipt } from "#core/protocol/receipt.ts";
+import { encodeStateVector } from "#core/protocol/state-vector.ts";
 import { createMemoryStore } from "#server/store/memory-store.ts";
 import { openSqliteStore } from "#server/store/sqlite-store.ts";
 import { join } from "./raw-device.ts";
@@ -84,5 +88,54 @@ describe("what devices say that they hold", () => {
     expect((await hostile.closed).code).toBe(closeCode.malformedMessage);
     laptop.sendUpdate(push(deviceDocument(5), numbered(1)));
     await laptop.next("acknowledgement");
+  });
+
+  it("P33 closes the socket when one names more writers than any document of ours has", async () => {
+    const server = await serve();
+    const phone = await join(server);
+    const writers = Array.from({ length: maximumReceiptWriters }, (_, writer): [number, number] => [writer, 1]);
+    phone.send(encodeReceipts([{ ...receipt("phone", 1), stateVector: new Map(writers) }]));
+    await phone.everything();
+    const tooMany = encoding.encode((encoder) => {
+      encoding.writeVarUint(encoder, messageType.receipts);
+      encoding.writeVarUint(encoder, 1);
+      for (const text of ["phone", "anna"]) encoding.writeVarString(encoder, text);
+      for (const number of [2, 1000]) encoding.writeVarUint(encoder, number);
+      encoding.writeVarUint8Array(encoder, encodeStateVector(new Map([...writers, [maximumReceiptWriters, 1]])));
+      encoding.writeVarUint8Array(encoder, new Uint8Array(32));
+    });
+    phone.send(tooMany);
+    expect((await phone.closed).code).toBe(closeCode.malformedMessage);
+  });
+
+  it("P32 are kept of so many devices as stand in memory, also on the disk, however many names somebody makes up", async () => {
+    const server = await serve({ store: openSqliteStore(freshFolder()) });
+    const phone = await join(server);
+    for (let batch = 0; batch < 5; batch++) {
+      phone.send(
+        encodeReceipts(Array.from({ length: maximumReceipts }, (_, n) => receipt(`phone-${batch}-${n}`, 1))),
+      );
+    }
+    await phone.everything();
+    const kept = server.store.receipts(season).flatMap((bytes) => decodeKeptReceipts(bytes) ?? []);
+    expect(new Set(kept.map(({ device }) => device.split("-")[1]))).toEqual(new Set(["4"]));
+    expect(kept).toHaveLength(maximumReceipts);
+  });
+
+  it("P32 come to a newcomer in messages that a device reads, however much all of them say", async () => {
+    const server = await serve();
+    const phone = await join(server);
+    const writers = new Map(Array.from({ length: 20_000 }, (_, n): [number, number] => [4_000_000_000 + n, 1]));
+    for (let n = 0; n < 20; n++) {
+      phone.send(encodeReceipts([{ ...receipt(`phone-${n}`, 1), stateVector: writers }]));
+    }
+    await phone.everything();
+    const newcomer = await join(server);
+    const heard: string[] = [];
+    await newcomer.everything();
+    for (const message of newcomer.heard) {
+      if (message.kind === "receipts") heard.push(...message.receipts.map(({ device }) => device));
+    }
+    expect(heard).toEqual(Array.from({ length: 13 }, (_, n) => `phone-${n + 7}`));
   });
 });

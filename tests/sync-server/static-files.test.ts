@@ -138,7 +138,7 @@ it("tells its health as JSON", async () => {
   expect(headers).toMatchObject({ "content-type": "application/json; charset=utf-8", "cache-control": "no-store" });
   expect(JSON.parse(body)).toEqual({
     status: "ok",
-    protocolVersion: 3,
+    protocolVersion: 4,
     connections: 0,
     documents: 0,
     refusedUpdates: 0,

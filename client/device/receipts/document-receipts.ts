@@ -16,7 +16,7 @@ import { bytesEqual } from "#client/device/bytes-equal.ts";
 import type { DeviceStorage, Timers } from "#client/device/storage/device-storage.ts";
 import { createLatestKeeper } from "#client/device/storage/keep-latest.ts";
 import { type Clocks, type ContentDigest, reaches } from "#core/ledger/content-digest.ts";
-import { decodeKeptReceipts, encodeKeptReceipts, type Receipt } from "#core/protocol/receipt.ts";
+import { decodeKeptReceipts, encodeKeptReceipts, isReceipt, type Receipt } from "#core/protocol/receipt.ts";
 import { createReceiptBook } from "#core/protocol/receipt-book.ts";
 import { coversStateVector } from "#core/protocol/state-vector.ts";
 
@@ -96,6 +96,8 @@ export function createDocumentReceipts(context: ReceiptsContext): DocumentReceip
       stateVector: clocks,
       digest: content,
     };
+    // Somebody else may have said the highest count in this device's name: then it says no more, which claims less.
+    if (!isReceipt(receipt)) return;
     book.take([receipt]);
     keep();
     told = receipt;

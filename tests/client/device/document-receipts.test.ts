@@ -71,6 +71,21 @@ describe("a device", () => {
     expect(phone.last()).toMatchObject({ device: "phone", member: "kim", count: 1, stateVector: phone.state.saved });
   });
 
+  test("says no more, and goes on hearing others, when somebody has said the highest count in its name", async () => {
+    const phone = device("phone");
+    phone.write("a");
+    const digest = createContentDigest(phone.ydoc).at(new Map()) ?? new Uint8Array(32);
+    const forged = { member: "kim", count: Number.MAX_SAFE_INTEGER, at: 1, stateVector: new Map<number, number>(), digest };
+    phone.receipts.hear([{ ...forged, device: "phone" }]);
+    await phone.save();
+    expect(phone.said).toEqual([]);
+    const laptop = device("laptop");
+    pass(phone, laptop);
+    await laptop.save();
+    phone.receipts.hear([laptop.last()]);
+    expect(phone.hold("a")).toEqual(["phone", "laptop"]);
+  });
+
   test("says nothing before the server has been heard, and then what it has", async () => {
     const phone = device("phone");
     phone.state.hears = false;

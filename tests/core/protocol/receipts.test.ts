@@ -83,10 +83,11 @@ describe("a book of receipts", () => {
   it("tells what it took, and what it knows that is newer", () => {
     const book = createReceiptBook();
     expect(book.take([receipt("phone", 2)]).taken).toEqual([receipt("phone", 2)]);
-    expect(book.take([receipt("phone", 2)])).toEqual({ taken: [], newerKnown: [] });
+    expect(book.take([receipt("phone", 2)])).toEqual({ taken: [], newerKnown: [], forgotten: [] });
     expect(book.take([receipt("phone", 1), receipt("laptop", 1)])).toEqual({
       taken: [receipt("laptop", 1)],
       newerKnown: [receipt("phone", 2)],
+      forgotten: [],
     });
   });
 
@@ -102,7 +103,7 @@ describe("a book of receipts", () => {
       expect(taken.length + newerKnown.length).toBe(1);
       another.take([one]);
       expect(book.all()).toEqual(another.all());
-      expect(book.take(book.all())).toEqual({ taken: [], newerKnown: [] });
+      expect(book.take(book.all())).toEqual({ taken: [], newerKnown: [], forgotten: [] });
     }
     const book = createReceiptBook();
     book.take([second, first]);
