@@ -51,6 +51,31 @@ export function inspectUpdate(
   if (update.length > maximumBytes) {
     return refuse("too large", `The change takes ${update.length} bytes; at most ${maximumBytes} are allowed.`);
   }
+  const form = inspectForm(update, ydoc);
+  if (!form.ok) return form;
+  const { items } = form;
+  const knownClock = (client: number): number => Y.getState(ydoc.store, client);
+  if (findUnplaceable(items.map(runOf), knownClock) !== undefined) {
+    return refuse("gap", "The change builds on earlier entries that have not arrived; they have to be sent first.");
+  }
+  if (stepsToPlace(items, ydoc) > allowedSteps) {
+    return refuse(
+      "tangled",
+      "The change puts too many entries into the same places; that would take too long to sort.",
+    );
+  }
+  return inspectRecords(items, ydoc, form.hasHoles);
+}
+
+type Form =
+  | { readonly ok: true; readonly items: readonly RecordItem[]; readonly hasHoles: boolean }
+  | { readonly ok: false; readonly problem: UpdateProblem };
+
+/**
+ * Whether an update can only add entries to the array `records`, whatever they say, and removes nothing. Less than
+ * {@link inspectUpdate} asks for, so that it also holds for what lacks predecessors and for records of a newer version.
+ */
+export function inspectForm(update: Uint8Array, ydoc: Y.Doc): Form {
   const decoded = decode(update);
   if (decoded === undefined) return refuse("undecodable", "The change is damaged and cannot be read.");
   if (decoded.ds.clients.size > 0) {
@@ -75,17 +100,7 @@ export function inspectUpdate(
     }
     items.push(struct);
   }
-  const knownClock = (client: number): number => Y.getState(ydoc.store, client);
-  if (findUnplaceable(items.map(runOf), knownClock) !== undefined) {
-    return refuse("gap", "The change builds on earlier entries that have not arrived; they have to be sent first.");
-  }
-  if (stepsToPlace(items, ydoc) > allowedSteps) {
-    return refuse(
-      "tangled",
-      "The change puts too many entries into the same places; that would take too long to sort.",
-    );
-  }
-  return inspectRecords(items, ydoc, items.length < decoded.structs.length);
+  return { ok: true, items, hasHoles: items.length < decoded.structs.length };
 }
 
 /**

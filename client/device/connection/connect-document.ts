@@ -14,6 +14,7 @@ import * as Y from "yjs";
 import { localClocks } from "#client/device/local-clocks.ts";
 import type { Timers } from "#client/device/storage/device-storage.ts";
 import type { ContentDigest } from "#core/ledger/content-digest.ts";
+import { inspectForm } from "#core/ledger/update-guard.ts";
 import { type DurableAcknowledgement, readDurableAcknowledgement } from "#core/protocol/durable-acknowledgement.ts";
 import { maximumUpdateBytes } from "#core/protocol/limits.ts";
 import { messageType } from "#core/protocol/message-type.ts";
@@ -230,8 +231,15 @@ export function connectToServer(context: ConnectionContext): DocumentConnection 
       return;
     }
     const update = decoding.readVarUint8Array(decoder);
-    // Decoded before it is applied: an update that fails half way would leave half of itself in the document.
-    Y.decodeUpdate(update);
+    // Judged before it is applied: an update that fails half way would leave half of itself in the document, and no
+    // server may remove anything.
+    const form = inspectForm(update, ydoc);
+    if (!form.ok) {
+      if (form.problem.type === "undecodable") throw new Error(form.problem.sentence);
+      refusal = `What the server sent was left out. ${form.problem.sentence}`;
+      onChange();
+      return;
+    }
     difference.receive(update);
     Y.applyUpdate(ydoc, update, own);
     // One missing update holds back all later ones: ask at once for what is missing.

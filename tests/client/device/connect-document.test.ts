@@ -244,3 +244,31 @@ describe("a document's connection", () => {
     expect(connection.facts().sentAway).toBe(4404);
   });
 });
+
+describe("a hostile server", () => {
+  const entry = { id: "a" };
+  function deviceWithOneEntry() {
+    const hostile = new Y.Doc();
+    hostile.getArray("records").push([entry]);
+    const { ydoc, line, connection } = device();
+    Y.applyUpdate(ydoc, Y.encodeStateAsUpdate(hostile));
+    line().events.onOpen();
+    return { hostile, ydoc, line, connection };
+  }
+
+  test("removes nothing: what it sends to that end is not applied, and a person is told", () => {
+    const { hostile, ydoc, line, connection } = deviceWithOneEntry();
+    hostile.getArray("records").delete(0, 1);
+    line().events.onMessage(update(Y.encodeStateAsUpdate(hostile)));
+    expect(ydoc.getArray("records").toArray()).toEqual([entry]);
+    expect(connection.facts().refusal).toContain("remove");
+  });
+
+  test("puts nothing else into the document than entries of the list of records", () => {
+    const { hostile, ydoc, line, connection } = deviceWithOneEntry();
+    hostile.getMap("other").set("key", "value");
+    line().events.onMessage(update(Y.encodeStateAsUpdate(hostile)));
+    expect([...ydoc.share.keys()]).toEqual(["records"]);
+    expect(connection.facts().refusal).toBeDefined();
+  });
+});
