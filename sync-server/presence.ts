@@ -1,8 +1,12 @@
 import * as decoding from "lib0/decoding";
 import * as encoding from "lib0/encoding";
+import { maximumPresenceBytes } from "#core/protocol/limits.ts";
 
 /** At most this many present devices are kept for one document. */
 export const maximumPresentDevices = 1000;
+
+/** Bytes that a present device takes in a message beside its state: two numbers, a length, and the count of devices. */
+const bytesBesideState = 24;
 
 type Entry = { readonly clock: number; readonly state: string; readonly owner: object };
 /** What a presence payload says of one device; `state` is JSON, "null" when it has gone. */
@@ -10,6 +14,8 @@ export type PresenceChange = { readonly client: number; readonly clock: number; 
 
 /**
  * Who is here, as a relay: it keeps the newest state of each device and removes it when the socket that owns it closes.
+ * All states together fit into one message: what would exceed it is not taken, since a newcomer, or the server at the
+ * other end of a link, could not read it.
  * y-protocols' own Awareness is not used because it needs a clock and timers, and because there a device that comes
  * back before its dead socket is noticed is removed with that socket.
  */
@@ -25,6 +31,21 @@ export type Presence = {
 export function createPresence(): Presence {
   const entries = new Map<number, Entry>();
   const heard = new WeakSet<object>();
+  let bytes = 0;
+
+  function remove(client: number): boolean {
+    bytes -= bytesOf(entries.get(client));
+    return entries.delete(client);
+  }
+
+  /** @returns false when there is no room for it; then it stays as it was. */
+  function put(client: number, entry: Entry): boolean {
+    const next = bytes - bytesOf(entries.get(client)) + bytesOf(entry);
+    if (next > maximumPresenceBytes) return false;
+    bytes = next;
+    entries.set(client, entry);
+    return true;
+  }
 
   /**
    * A stock client repeats what it is told about others, so only what is newer moves a device to this socket. The one
@@ -34,14 +55,12 @@ export function createPresence(): Presence {
     const known = entries.get(change.client);
     if (known === undefined) {
       if (change.state === "null" || entries.size >= maximumPresentDevices) return false;
-      entries.set(change.client, { ...change, owner });
-      return true;
+      return put(change.client, { ...change, owner });
     }
     if (change.clock < known.clock) return false;
-    if (change.state === "null") return entries.delete(change.client);
+    if (change.state === "null") return remove(change.client);
     const isNewer = change.clock > known.clock;
-    if (isNewer || isIntroduction) entries.set(change.client, { ...change, owner });
-    return isNewer;
+    return (isNewer || isIntroduction) && put(change.client, { ...change, owner }) && isNewer;
   }
 
   return {
@@ -61,12 +80,16 @@ export function createPresence(): Presence {
       const gone: PresenceChange[] = [];
       for (const [client, entry] of entries) {
         if (entry.owner !== owner) continue;
-        entries.delete(client);
+        remove(client);
         gone.push({ client, clock: entry.clock, state: "null" });
       }
       return gone.length === 0 ? undefined : writePresence(gone);
     },
   };
+}
+
+function bytesOf(entry: Entry | undefined): number {
+  return entry === undefined ? 0 : Buffer.byteLength(entry.state) + bytesBesideState;
 }
 
 /** Source of the encoding: y-protocols 1.0, awareness.js. The state is checked because clients parse it unguarded. */

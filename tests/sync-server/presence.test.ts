@@ -1,8 +1,9 @@
 import * as encoding from "lib0/encoding";
 import { describe, expect, it } from "vitest";
 import { closeCode } from "#core/protocol/close-code.ts";
+import { maximumPresenceBytes } from "#core/protocol/limits.ts";
 import { messageType } from "#core/protocol/message-type.ts";
-import { createPresence, maximumPresentDevices } from "#server/presence.ts";
+import { createPresence, maximumPresentDevices, writePresence } from "#server/presence.ts";
 import { join, presence, presenceOf, type RawDevice, statesIn } from "./raw-device.ts";
 import { season, serve } from "./server-fixture.ts";
 
@@ -110,5 +111,31 @@ describe("the presence relay", () => {
     const relay = createPresence();
     for (let client = 0; client < maximumPresentDevices; client++) relay.receive({}, payload([client, 1, {}]));
     expect(relay.receive({}, payload([maximumPresentDevices, 1, {}]))).toBe("nothing");
+  });
+});
+
+describe("the size of all presence of a document", () => {
+  it("P23 stays within that of one message, so that a newcomer and a link between servers can read it", () => {
+    const relay = createPresence();
+    const owner = {};
+    // A number that takes 4 bytes as it comes and 22 as it is written again.
+    const swelling = `[${"1e21,".repeat(2000)}0]`;
+    for (let client = 1; client <= maximumPresentDevices; client++) {
+      relay.receive(owner, writePresence([{ client, clock: 1, state: swelling }]));
+    }
+    expect(relay.everybody()?.length).toBeLessThanOrEqual(maximumPresenceBytes);
+  });
+
+  it("P23 is free again for others when a device that took much of it leaves or says less", () => {
+    const relay = createPresence();
+    const [greedy, phone] = [{}, {}];
+    const large = { name: "x".repeat(maximumPresenceBytes - 100) };
+    relay.receive(greedy, payload([1, 1, large]));
+    expect(relay.receive(phone, payload([2, 1, { name: "y".repeat(200) }]))).toBe("nothing");
+    relay.receive(greedy, payload([1, 2, {}]));
+    expect(relay.receive(phone, payload([2, 2, { name: "y".repeat(200) }]))).not.toBe("nothing");
+    expect(relay.receive(greedy, payload([1, 3, large]))).toBe("nothing");
+    relay.leave(phone);
+    expect(relay.receive(greedy, payload([1, 4, large]))).not.toBe("nothing");
   });
 });
