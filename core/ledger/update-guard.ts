@@ -1,3 +1,4 @@
+import * as decoding from "lib0/decoding";
 import * as encoding from "lib0/encoding";
 import * as Y from "yjs";
 import { recordsName } from "./document.ts";
@@ -142,8 +143,17 @@ function updateOf(byClient: ReadonlyMap<number, readonly RecordItem[]>): Uint8Ar
 type RecordItem = Y.Item & { readonly content: Y.ContentAny };
 
 function decode(update: Uint8Array): ReturnType<typeof Y.decodeUpdate> | undefined {
+  let source: decoding.Decoder | undefined;
+  class Decoder extends Y.UpdateDecoderV1 {
+    constructor(decoder: decoding.Decoder) {
+      super(decoder);
+      source = decoder;
+    }
+  }
   try {
-    return Y.decodeUpdate(update);
+    const decoded = Y.decodeUpdateV2(update, Decoder);
+    // What is new is kept and passed on as it came, so that nothing may stand behind it.
+    return source === undefined || decoding.hasContent(source) ? undefined : decoded;
   } catch {
     return undefined;
   }

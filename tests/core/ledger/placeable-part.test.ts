@@ -54,3 +54,15 @@ describe("the part of an update that has all its predecessors", () => {
     expect(placeablePart(new Uint8Array([9, 9, 9]), new Y.Doc())).toBeUndefined();
   });
 });
+
+describe("an update with something behind its end", () => {
+  it("is refused, because what is new is kept and passed on as it came", () => {
+    const ydoc = new Y.Doc();
+    ydoc.getArray("records").push([rawRecord(1)]);
+    const update = Y.encodeStateAsUpdate(ydoc);
+    expect(inspectUpdate(update, new Y.Doc())).toMatchObject({ ok: true, isNew: true });
+    const padded = new Uint8Array(update.length + 1000);
+    padded.set(update);
+    expect(inspectUpdate(padded, new Y.Doc())).toMatchObject({ ok: false, problem: { type: "undecodable" } });
+  });
+});
