@@ -68,6 +68,7 @@ export function inspectUpdate(
   return inspectRecords(items, ydoc, form.hasHoles);
 }
 
+/** What {@link inspectForm} finds. */
 type Form =
   | { readonly ok: true; readonly items: readonly RecordItem[]; readonly hasHoles: boolean }
   | { readonly ok: false; readonly problem: UpdateProblem };
@@ -265,6 +266,9 @@ function contentAt(ydoc: Y.Doc, position: Position): unknown {
   return item?.content.getContent()[position.clock - item.id.clock];
 }
 
-function refuse(type: UpdateProblem["type"], sentence: string): UpdateInspection {
+function refuse(
+  type: UpdateProblem["type"],
+  sentence: string,
+): { readonly ok: false; readonly problem: UpdateProblem } {
   return { ok: false, problem: { type, sentence } };
 }

@@ -112,9 +112,7 @@ describe("what devices say that they hold", () => {
     const server = await serve({ store: openSqliteStore(freshFolder()) });
     const phone = await join(server);
     for (let batch = 0; batch < 5; batch++) {
-      phone.send(
-        encodeReceipts(Array.from({ length: maximumReceipts }, (_, n) => receipt(`phone-${batch}-${n}`, 1))),
-      );
+      phone.send(encodeReceipts(Array.from({ length: maximumReceipts }, (_, n) => receipt(`phone-${batch}-${n}`, 1))));
     }
     await phone.everything();
     const kept = server.store.receipts(season).flatMap((bytes) => decodeKeptReceipts(bytes) ?? []);

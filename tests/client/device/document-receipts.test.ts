@@ -75,7 +75,13 @@ describe("a device", () => {
     const phone = device("phone");
     phone.write("a");
     const digest = createContentDigest(phone.ydoc).at(new Map()) ?? new Uint8Array(32);
-    const forged = { member: "kim", count: Number.MAX_SAFE_INTEGER, at: 1, stateVector: new Map<number, number>(), digest };
+    const forged = {
+      member: "kim",
+      count: Number.MAX_SAFE_INTEGER,
+      at: 1,
+      stateVector: new Map<number, number>(),
+      digest,
+    };
     phone.receipts.hear([{ ...forged, device: "phone" }]);
     await phone.save();
     expect(phone.said).toEqual([]);
