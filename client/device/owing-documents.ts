@@ -6,20 +6,22 @@
 import * as z from "zod/mini";
 import { parseDocumentName } from "#core/ledger/documents.ts";
 import type { DeviceStorage } from "./storage/device-storage.ts";
-import { createLatestKeeper } from "./storage/keep-latest.ts";
 
 const namesSchema = z.array(z.string());
 
 export interface OwingDocuments {
-  /** The documents, among those that are open, that hold something which the server is not proven to have. */
-  follow(names: readonly string[]): void;
+  /**
+   * @param owing documents, among those that are open, that hold something which the server is not proven to have
+   * @param settled those that are read and hold nothing of that sort. What is neither stays as it was noted.
+   */
+  follow(owing: readonly string[], settled: readonly string[]): void;
   /** The list of before this start has been read, or cannot be: nothing that is owed is overlooked any more. */
   isRead(): boolean;
   close(): void;
 }
 
 export interface OwingContext {
-  readonly storage: Pick<DeviceStorage, "loadNote" | "keepNote" | "onLoss">;
+  readonly storage: Pick<DeviceStorage, "loadNote" | "changeNote" | "onLoss">;
   /** Called for each document that was owing before this start. */
   readonly open: (name: string) => void;
   /** Called once, when {@link OwingDocuments.isRead} has become true. */
@@ -27,41 +29,69 @@ export interface OwingContext {
 }
 
 export function rememberOwing({ storage, open, onRead }: OwingContext): OwingDocuments {
-  const keeper = createLatestKeeper(storage, "team", "owing");
   let state: "reading" | "read" | "unreadable" = "reading";
-  let wanted: readonly string[] = [];
+  let wanted: { readonly owing: readonly string[]; readonly settled: readonly string[] } = { owing: [], settled: [] };
+  /** What is noted, as far as this tab knows; another one may have added to it. */
+  let noted: ReadonlySet<string> = new Set();
+  let isWriting = false;
   let closed = false;
-  const keep = (): void => {
-    // Before the old list has been read a new one would take its place, and so would one after it could not be read.
-    if (!closed && state === "read") keeper.keep(new TextEncoder().encode(JSON.stringify([...wanted].sort())));
+
+  const isNews = (): boolean =>
+    wanted.owing.some((name) => !noted.has(name)) || wanted.settled.some((name) => noted.has(name));
+  /** One write at a time. A list that cannot be read is not written: a new one would take its place. */
+  const keep = async (): Promise<void> => {
+    if (isWriting) return;
+    isWriting = true;
+    try {
+      while (!closed && state === "read" && isNews()) {
+        const { owing, settled } = wanted;
+        await storage.changeNote("team", "owing", (before) => {
+          // Another tab of this browser may have open, and owe, what this one has not.
+          const names = new Set([...readNames(before), ...owing]);
+          for (const name of settled) names.delete(name);
+          noted = names;
+          return new TextEncoder().encode(JSON.stringify([...names].sort()));
+        });
+      }
+    } catch {
+      // Tried again with the next change.
+      noted = new Set();
+    }
+    isWriting = false;
   };
+  const stopHearingLosses = storage.onLoss?.("team", () => {
+    noted = new Set();
+    void keep();
+  });
   const settle = (next: "read" | "unreadable", names: readonly string[]): void => {
     if (closed) return;
     state = next;
+    noted = new Set(names);
     for (const name of names) open(name);
     onRead();
-    keep();
+    void keep();
   };
   storage.loadNote("team", "owing").then(
-    (bytes) => settle("read", bytes ? readNames(new TextDecoder().decode(bytes)) : []),
+    (bytes) => settle("read", readNames(bytes)),
     () => settle("unreadable", []),
   );
   return {
-    follow: (names) => {
-      wanted = names;
-      keep();
+    follow: (owing, settled) => {
+      wanted = { owing, settled };
+      void keep();
     },
     isRead: () => state !== "reading",
     close: () => {
       closed = true;
-      keeper.close();
+      stopHearingLosses?.();
     },
   };
 }
 
-function readNames(text: string): readonly string[] {
+function readNames(bytes: Uint8Array | undefined): readonly string[] {
+  if (!bytes) return [];
   try {
-    const parsed = z.safeParse(namesSchema, JSON.parse(text));
+    const parsed = z.safeParse(namesSchema, JSON.parse(new TextDecoder().decode(bytes)));
     return parsed.success ? parsed.data.filter((name) => parseDocumentName(name) !== undefined) : [];
   } catch {
     return [];

@@ -72,7 +72,12 @@ export function openTeamDevice(context: TeamDeviceContext): TeamDevice {
   const factsChanged = (): void => {
     const all = [...replicas.values()].map((replica) => ({ name: replica.name, facts: replica.facts() }));
     const connected = all.length > 0 && all.every(({ facts }) => facts.connected);
-    owing.follow(all.filter(({ name, facts }) => name !== "team" && facts.waiting > 0).map(({ name }) => name));
+    const seasons = all.filter(({ name }) => name !== "team");
+    owing.follow(
+      seasons.filter(({ facts }) => facts.waiting > 0).map(({ name }) => name),
+      // What could not be read may owe something all the same.
+      seasons.filter(({ facts }) => facts.loaded && !facts.storageFails && facts.waiting === 0).map(({ name }) => name),
+    );
     if (wasConnected && !connected) offlineSince = now();
     wasConnected = connected;
     for (const listener of [...listeners]) listener();

@@ -70,6 +70,8 @@ export function createSimulatedDisk(time: VirtualTime, chance: Chance, mutation:
       }),
     loadNote: async (document, note) => notes.get(`${note} ${document}`),
     keepNote: (document, note, bytes) => afterAWhile(() => void notes.set(`${note} ${document}`, bytes)),
+    changeNote: (document, note, change) =>
+      afterAWhile(() => void notes.set(`${note} ${document}`, change(notes.get(`${note} ${document}`)))),
     die: () => {
       generation += 1;
     },

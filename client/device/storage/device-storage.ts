@@ -19,6 +19,8 @@ export interface DeviceStorage {
   loadNote(document: string, note: Note): Promise<Uint8Array | undefined>;
   /** Keeps that, in place of what was kept before. */
   keepNote(document: string, note: Note, bytes: Uint8Array): Promise<void>;
+  /** Keeps what `change` makes of what was kept before, in one step: another tab may have kept something meanwhile. */
+  changeNote(document: string, note: Note, change: (before: Uint8Array | undefined) => Uint8Array): Promise<void>;
   /**
    * Calls `listener` when what is kept of a document may be gone though no call failed: the browser has closed its
    * database, as it does when it deletes what a site keeps. Returns what ends it. Absent where that cannot happen.

@@ -86,10 +86,16 @@ export function createIndexedDbStorage(prefix: string): DeviceStorage {
       }),
     keepNote: (document, note, bytes) =>
       within(document, async (database) => {
-        // What is owed to the server must not be forgotten; the others are only known less for a while.
-        const durability = note === "owing" ? "strict" : "relaxed";
-        const transaction = database.transaction("custom", "readwrite", { durability });
+        // What is lost is only known less for a while.
+        const transaction = database.transaction("custom", "readwrite", { durability: "relaxed" });
         await Promise.all([transaction.store.put(bytes, note), transaction.done]);
+      }),
+    changeNote: (document, note, change) =>
+      within(document, async (database) => {
+        const transaction = database.transaction("custom", "readwrite", { durability: "strict" });
+        const kept = await transaction.store.get(note);
+        const changed = change(kept instanceof Uint8Array ? kept : undefined);
+        await Promise.all([transaction.store.put(changed, note), transaction.done]);
       }),
     onLoss: (document, listener) => {
       const ofDocument = listeners.get(document) ?? new Set();

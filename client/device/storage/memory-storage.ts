@@ -17,5 +17,8 @@ export function createMemoryStorage(): DeviceStorage {
     },
     loadNote: async (document, note) => notes.get(`${note} ${document}`),
     keepNote: async (document, note, bytes) => void notes.set(`${note} ${document}`, bytes),
+    changeNote: async (document, note, change) => {
+      notes.set(`${note} ${document}`, change(notes.get(`${note} ${document}`)));
+    },
   };
 }

@@ -45,6 +45,7 @@ function losingStorage() {
     },
     loadNote: (name, note) => disk.loadNote(name, note),
     keepNote: (name, note, bytes) => disk.keepNote(name, note, bytes),
+    changeNote: (name, note, change) => disk.changeNote(name, note, change),
     onLoss: (_name, listener) => {
       listeners.add(listener);
       return () => void listeners.delete(listener);
