@@ -165,9 +165,9 @@ function draftValue(
 ): { readonly ok: true; readonly draft: Draft; readonly current: boolean } | Refused {
   if (!isRecordKey(key)) return { ok: false, problem: { type: "bad key", kind: kind.kind, key } };
   const subject = subjectOf(kind.kind, key);
-  const read = readValue(kind, subject, withoutUndefined(value));
+  const read = readValue(kind, subject, asSent(value));
   if (!read.ok) return read;
-  const content = { value: withoutUndefined(read.value) };
+  const content = { value: asSent(read.value) };
   const draft = { kind, key, subject, content, ...(cause === undefined ? {} : { cause }) };
   const now = ledger.current(kind, key);
   return { ok: true, draft, current: now.state === "settled" && sameJson(settledValue(now), content.value) };
@@ -186,17 +186,24 @@ function place(context: WriterContext, draft: Draft, options: WriteOptions): Pla
     device: context.device,
     at: context.now(),
     ...(options.batch === undefined ? {} : { batch: options.batch }),
-    ...(cause === undefined ? {} : { cause: withoutUndefined(cause) as Cause }),
+    ...(cause === undefined ? {} : { cause: asSent(cause) as Cause }),
   };
   const document = context.documentFor(draft.kind, draft.key);
   const reading = readRecord(raw, document, context.ledger.registry);
   return reading.ok ? { ok: true, record: raw, document } : { ok: false, problem: reading.problem };
 }
 
-// A field set to undefined is a field left out; records carry plain JSON, which has no undefined.
-function withoutUndefined(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map(withoutUndefined);
+/**
+ * As it will arrive at another device. A field set to undefined is a field left out: JSON has no undefined. Half a
+ * surrogate pair, as a field leaves it that cuts a text inside an emoji, becomes U+FFFD in UTF-8: written as it is, the
+ * content here would differ from everybody else's for ever.
+ */
+function asSent(value: unknown): unknown {
+  if (typeof value === "string") return value.replace(halfPair, "\ufffd");
+  if (Array.isArray(value)) return value.map(asSent);
   if (!isJsonObject(value) || Object.getPrototypeOf(value) !== Object.prototype) return value;
   const entries = Object.entries(value).filter(([, inner]) => inner !== undefined);
-  return Object.fromEntries(entries.map(([name, inner]) => [name, withoutUndefined(inner)]));
+  return Object.fromEntries(entries.map(([name, inner]) => [name, asSent(inner)]));
 }
+
+const halfPair = /[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;

@@ -59,6 +59,12 @@ describe("setting a value", () => {
     expect(appended).toHaveLength(1);
   });
 
+  it("writes half a surrogate pair as what arrives elsewhere, and whole ones as they are", () => {
+    const { writer, appended } = deskOf(createLedger(registry));
+    writer.set(paperKind, "one", { cut: "ride \ud83d", tail: "\udeb2!", whole: "🚲" });
+    expect(appended[0]?.value).toStrictEqual({ cut: "ride \ufffd", tail: "\ufffd!", whole: "🚲" });
+  });
+
   it("leaves out fields that are undefined", () => {
     const { writer, appended } = deskOf(createLedger(registry));
     writer.set(paperKind, "one", { a: undefined, b: [{ c: undefined }] });
