@@ -5,7 +5,7 @@ import { reasonOf } from "../logging.ts";
 import type { DocumentListing } from "./upstream-port.ts";
 
 /** Largest list of documents that is read, in bytes; a document takes about 60 of them. */
-const maximumListBytes = 4 * 1024 * 1024;
+const maximumListBytes = 512 * 1024;
 
 /**
  * Asks a server for its documents. Each question has a connection of its own, so that none waits for one that is dead.

@@ -127,6 +127,7 @@ export function createUpstream(needs: UpstreamNeeds): Upstream {
     const before = positions;
     positions = listed;
     if (isNew) rememberLog();
+    for (const document of before.keys()) if (!listed.has(document)) forgetUnlisted(document);
     for (const document of listed.keys()) entryOf(document);
     for (const [document, entry] of entries) {
       // An upstream that comes back may be another than before: newer, or restored from an old copy.
@@ -134,6 +135,13 @@ export function createUpstream(needs: UpstreamNeeds): Upstream {
       else if (before.get(document) !== listed.get(document)) tryAgain(entry);
     }
     tendIn(0);
+  }
+
+  /** A document that only the upstream ever named: one that names others each time must not fill the memory. */
+  function forgetUnlisted(document: string): void {
+    const entry = entries.get(document);
+    if (entry === undefined || entry.isDirty || entry.visitors.size > 0 || entry.link !== undefined) return;
+    if (entry.equalAt === undefined) entries.delete(document);
   }
 
   /** Something of the document has changed, so that what did not go may go now. */

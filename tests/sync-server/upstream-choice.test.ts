@@ -86,6 +86,16 @@ describe("the choice of links", () => {
     expect(upstream.status.documentsWaiting).toBe(20);
   });
 
+  it("P42 forgets what only the upstream named, when it names it no longer", async () => {
+    const { upstream, list, pass } = upstreamOf(["team"]);
+    for (let round = 0; round < 20; round++) {
+      list(Array.from({ length: 50 }, (_, n) => ({ name: `rider/made-up-${round}-${n}/2031`, position: 1 })));
+      await pass(1000);
+    }
+    // Those of the last lists, and of those before only the eight that were being looked at.
+    expect(upstream.status.documentsWaiting).toBeLessThan(150);
+  });
+
   it("P36 makes room for the next when one gets nowhere, and leaves that one alone until something has changed", async () => {
     const { upstream, lines, open, list, pass } = upstreamOf(many);
     await pass(100);
