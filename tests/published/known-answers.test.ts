@@ -3,6 +3,7 @@ import { airSpringAnswers } from "./air-spring.ts";
 import { gasAnswers, idealGasErrors } from "./gas.ts";
 import { type KnownAnswer, measure, provenances } from "./known-answer.ts";
 import { linkageAnswers } from "./linkage.ts";
+import { outlierAnswers } from "./outlier-scores.ts";
 import { pumpAnswers } from "./pump.ts";
 import { atmosphereAnswers } from "./standard-atmosphere.ts";
 import { unitAnswers } from "./units.ts";
@@ -17,6 +18,7 @@ const tables: readonly (readonly [name: string, rows: number, answers: readonly 
   ["air spring", 25, airSpringAnswers],
   ["pump", 5, pumpAnswers],
   ["linkage", 7, linkageAnswers],
+  ["outlier scores", 4, outlierAnswers],
 ];
 const all = tables.flatMap(([, , answers]) => answers);
 
