@@ -22,6 +22,8 @@ export function MatrixCell(props: { cell: CellView; riderId: string; rider: stri
           </span>
         )}
       </For>
+      <Show when={props.cell.facts}>{(facts) => <span class="small">{facts()}</span>}</Show>
+      <For each={props.cell.outliers}>{(sentence) => <strong class="small outlier">{sentence}</strong>}</For>
       <Show when={props.cell.versions}>
         {(versions) => (
           <span class="small cell-versions">

@@ -1,9 +1,11 @@
 import { A } from "@solidjs/router";
 import { createMemo, For, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
+import { baselineReview } from "#client/text/english/baseline-review.ts";
 import { common } from "#client/text/english/common.ts";
 import { review } from "#client/text/english/review.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
+import { today } from "#client/widgets/today.ts";
 import { courseTypes } from "#core/team/course-type.ts";
 import { MatrixCell } from "./matrix-cell.tsx";
 import { matrixView } from "./matrix-view.ts";
@@ -12,7 +14,7 @@ import { ReviewNav } from "./review-nav.tsx";
 /** Riders by course types: a table where there is room, cards on a phone. */
 export function MatrixScreen() {
   const device = useDevice();
-  const rows = createMemo(() => matrixView(device.ledger()));
+  const rows = createMemo(() => matrixView(device.ledger(), today()));
   return (
     <>
       <ReviewNav />
@@ -20,6 +22,10 @@ export function MatrixScreen() {
       <Show when={device.loaded()} fallback={<p>{common.loading}</p>}>
         <Show when={rows().length > 0} fallback={<p>{review.matrix.none}</p>}>
           <p>{review.keyValues.legend}</p>
+          <details>
+            <summary>{baselineReview.how}</summary>
+            <p>{baselineReview.explained}</p>
+          </details>
           <table class="matrix">
             <thead>
               <tr>

@@ -1,11 +1,16 @@
 /** The matrix of baselines as it is read: one cell a rider and course type. */
+import { baselineReview } from "#client/text/english/baseline-review.ts";
 import { review } from "#client/text/english/review.ts";
 import { formatMoment } from "#client/widgets/format.ts";
 import { memberName } from "#client/widgets/member-name.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
+import { baselineEvidence, runsByRider } from "#core/planning/baseline-evidence.ts";
+import { type BaselineOutlier, baselineOutliers } from "#core/planning/baseline-outliers.ts";
 import { baselineMatrix, type MatrixCell } from "#core/planning/baseline-review.ts";
 import { type CourseType, courseTypes } from "#core/team/course-type.ts";
 import type { RiderBike } from "#core/team/roster.ts";
+import { ageInWords } from "./age-in-words.ts";
+import { evidenceInWords, outlierInWords } from "./baseline-facts.ts";
 import { type KeyValue, keyValues } from "./key-values.ts";
 
 export interface CellView {
@@ -16,6 +21,10 @@ export interface CellView {
   /** When and by whom the latest version was written. */
   readonly latest: string | undefined;
   readonly values: readonly KeyValue[];
+  /** How old the baseline in force is and how much riding stands behind it. */
+  readonly facts: string | undefined;
+  /** What is far from the team mates, a sentence each. */
+  readonly outliers: readonly string[];
 }
 
 export interface RowView {
@@ -23,15 +32,39 @@ export interface RowView {
   readonly cells: readonly CellView[];
 }
 
-/** The whole matrix, riders by plate. */
-export function matrixView(ledger: Ledger): readonly RowView[] {
-  return baselineMatrix(ledger).map(({ mounted, cells }) => ({
+/**
+ * The whole matrix, riders by plate.
+ * @param today an ISO date such as 2026-05-30, from the clock of the device
+ */
+export function matrixView(ledger: Ledger, today: string): readonly RowView[] {
+  const rows = baselineMatrix(ledger);
+  const runs = runsByRider(ledger);
+  const outliers = baselineOutliers(ledger, rows);
+  return rows.map(({ mounted, cells }) => ({
     mounted,
-    cells: courseTypes.map((type) => cellView(ledger, type, cells[type])),
+    cells: courseTypes.map((type) => {
+      const { baseline, current } = cells[type];
+      const isOwn = (outlier: BaselineOutlier) => outlier.riderId === mounted.riderId && outlier.type === type;
+      return {
+        ...cellView(ledger, type, cells[type]),
+        facts:
+          baseline &&
+          current &&
+          baselineReview.facts(
+            ageInWords(current.at, today),
+            evidenceInWords(baselineEvidence(ledger, baseline, runs.get(mounted.riderId))),
+          ),
+        outliers: outliers.filter(isOwn).map(outlierInWords),
+      };
+    }),
   }));
 }
 
-function cellView(ledger: Ledger, type: CourseType, { baseline, disputed, versions }: MatrixCell): CellView {
+function cellView(
+  ledger: Ledger,
+  type: CourseType,
+  { baseline, disputed, versions }: MatrixCell,
+): Omit<CellView, "facts" | "outliers"> {
   const latest = versions.at(-1);
   return {
     type,

@@ -32,6 +32,8 @@ export interface MatrixRow {
 export interface MatrixCell {
   /** Absent while there is none, or while two people have approved different ones. */
   readonly baseline: Baseline | undefined;
+  /** The record that it is in force by. */
+  readonly current: LedgerRecord<Baseline> | undefined;
   readonly disputed: boolean;
   /** All versions, oldest first. */
   readonly versions: readonly LedgerRecord<Baseline>[];
@@ -45,6 +47,7 @@ export function baselineMatrix(ledger: Ledger): readonly MatrixRow[] {
       const current = ledger.current(baselineKind, key);
       return {
         baseline: settledValue(current),
+        current: current.state === "settled" ? current.heads[0] : undefined,
         disputed: current.state === "disputed",
         versions: ledger.history(baselineKind, key),
       };

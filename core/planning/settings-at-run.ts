@@ -12,7 +12,7 @@ import type { Setting } from "#core/weekend/setting.ts";
  */
 export function settingsAtRun(
   ledger: Ledger,
-  { run, riderId }: LoggedRun,
+  { run, riderId }: Pick<LoggedRun, "run" | "riderId">,
   otherwise: ReadonlyMap<AdjusterPath, Setting> = new Map(),
 ): ReadonlyMap<AdjusterPath, Setting> {
   const then = new Map(otherwise);

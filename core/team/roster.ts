@@ -53,13 +53,18 @@ export function riderBike(ledger: Ledger, riderId: string): RiderBike | undefine
   const rider = knownValue(ledger, riderKind, riderId);
   const bike = rider && knownValue(ledger, bikeKind, rider.bike);
   if (!rider || !bike) return undefined;
+  return { riderId, rider, bikeId: rider.bike, bike, parts: partsOn(ledger, bike) };
+}
+
+/** The parts that are on a bike; one that is not known, or belongs elsewhere on a bike, is left out. */
+export function partsOn(ledger: Ledger, bike: Bike): RiderBike["parts"] {
   const parts: Partial<Record<Place, Part>> = {};
   for (const place of places) {
     const id = bike.parts[place];
     const part = id === undefined ? undefined : knownValue(ledger, partKind, id);
     if (part?.place === place) parts[place] = part;
   }
-  return { riderId, rider, bikeId: rider.bike, bike, parts };
+  return parts;
 }
 
 /** All riders with their bikes, by plate, then by name. */

@@ -33,7 +33,7 @@ beforeEach(() => {
 
 describe("the matrix", () => {
   it("has a cell for each course type and says where there is no baseline", () => {
-    const [row] = matrixView(team.ledger);
+    const [row] = matrixView(team.ledger, "2026-06-19");
     expect(row?.cells.map(({ type, notice, versions }) => [type, notice, versions])).toEqual([
       ["steep", undefined, "1 version"],
       ["jumpy", undefined, "1 version"],
@@ -43,7 +43,7 @@ describe("the matrix", () => {
 
   it("says that two versions are in dispute and shows the values of neither", () => {
     approveApart(63, 65);
-    const [row] = matrixView(team.ledger);
+    const [row] = matrixView(team.ledger, "2026-06-19");
     expect(row?.cells[0]).toMatchObject({ versions: "3 versions", values: [] });
     expect(row?.cells[0]?.notice).toContain("dispute");
   });
