@@ -8,6 +8,7 @@ import type { RiderBench } from "./create-rider-bench.ts";
 import { DisputeCard } from "./dispute-card.tsx";
 import { GoBack } from "./go-back.tsx";
 import { ReportedCard } from "./reported-card.tsx";
+import { SentBackCards } from "./sent-back-cards.tsx";
 import { ServiceSection } from "./service-section.tsx";
 import { SetupSheetView } from "./setup-sheet-view.tsx";
 
@@ -16,6 +17,7 @@ export function BenchSection(props: { bench: RiderBench }) {
   const [byHand, setByHand] = createSignal<AdjusterPath>();
   return (
     <section class="stack pit-part-bench">
+      <SentBackCards bench={props.bench} />
       <For each={props.bench.disputed()}>{(path) => <DisputeCard bench={props.bench} path={path} />}</For>
       <For each={props.bench.reported()}>
         {(path) => <ReportedCard bench={props.bench} path={path} onSetByHand={setByHand} />}

@@ -1,12 +1,14 @@
 /** Disputes in words, each with the place where it is settled. */
 import { pit } from "#client/text/english/pit.ts";
 import { riderDetails } from "#client/text/english/rider-details.ts";
+import { sentBack } from "#client/text/english/sent-back.ts";
 import { weekend } from "#client/text/english/weekend.ts";
 import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
+import { standingSendBacks } from "#core/planning/sent-back.ts";
 import { serviceKind, servicePlanKind } from "#core/planning/service-kinds.ts";
-import { riderKind } from "#core/team/record-kinds.ts";
-import { knownValue } from "#core/team/roster.ts";
+import { riderKind, sentBackKind } from "#core/team/record-kinds.ts";
+import { knownValue, riderBike } from "#core/team/roster.ts";
 import { type Dispute, disputes } from "#core/weekend/disputes.ts";
 import { parseSettingKey } from "#core/weekend/on-the-bike.ts";
 import {
@@ -29,9 +31,17 @@ export interface DisputeLine {
   readonly path: string | undefined;
 }
 
-/** All open disputes, by kind and key. */
+/** All open disputes, by kind and key; of notes to a setup only while they are about the setup on the bike. */
 export function disputeLines(ledger: Ledger): readonly DisputeLine[] {
-  return disputes(ledger).map((dispute) => ({ id: `${dispute.kind}:${dispute.key}`, ...lineOf(ledger, dispute) }));
+  return disputes(ledger)
+    .filter((dispute) => dispute.kind !== sentBackKind.kind || isStandingSendBack(ledger, dispute))
+    .map((dispute) => ({ id: `${dispute.kind}:${dispute.key}`, ...lineOf(ledger, dispute) }));
+}
+
+function isStandingSendBack(ledger: Ledger, { key, claims }: Dispute): boolean {
+  const mounted = riderBike(ledger, key.slice(0, key.indexOf("/")));
+  const standing = mounted ? standingSendBacks(ledger, mounted).map(({ record }) => record.id) : [];
+  return claims.some(({ id }) => standing.includes(id));
 }
 
 function lineOf(ledger: Ledger, dispute: Dispute): Omit<DisputeLine, "id"> {
@@ -56,6 +66,8 @@ function lineOf(ledger: Ledger, dispute: Dispute): Omit<DisputeLine, "id"> {
       return { rider, sentence: pit.disputes.ofDecision, path: riderPath };
     case serviceKind.kind:
       return { rider, sentence: pit.disputes.ofService, path: riderPath };
+    case sentBackKind.kind:
+      return { rider, sentence: sentBack.ofDispute(key.slice(owner.length + 1)), path: riderPath };
     case servicePlanKind.kind:
       return { rider: undefined, sentence: pit.disputes.ofServicePlan, path: undefined };
     case weekendKind.kind:

@@ -3,19 +3,26 @@ import { type Accessor, createSignal } from "solid-js";
 import type { Device } from "#client/device/create-device.ts";
 import { common } from "#client/text/english/common.ts";
 import { review } from "#client/text/english/review.ts";
-import type { LedgerRecord } from "#core/ledger/record.ts";
+import { sentBack } from "#client/text/english/sent-back.ts";
+import { type LedgerRecord, splitSubject } from "#core/ledger/record.ts";
 import { describeLedgerProblem, type WriteResult } from "#core/ledger/write.ts";
 import type { BaselineProposal } from "#core/planning/baseline-review.ts";
+import { sendBackEntry } from "#core/planning/sent-back.ts";
 import type { Baseline } from "#core/team/baseline.ts";
 import type { CourseType } from "#core/team/course-type.ts";
-import { baselineKind } from "#core/team/record-kinds.ts";
+import { baselineKind, sentBackKind } from "#core/team/record-kinds.ts";
+import type { RiderBike } from "#core/team/roster.ts";
 
 export interface Approval {
   readonly done: Accessor<string | undefined>;
   readonly problem: Accessor<string | undefined>;
   /** Undoes the last act; absent while there is none to undo. */
   readonly undo: Accessor<(() => void) | undefined>;
+  /** What that undo says. */
+  readonly undoLabel: Accessor<string>;
   readonly approve: (proposal: BaselineProposal) => void;
+  /** Answers a proposal with a note instead; false when it was refused, so that the note can be kept. */
+  readonly sendBack: (mounted: RiderBike, type: CourseType, weekendId: string, note: string) => boolean;
   /** Settles a dispute between versions by one of them. */
   readonly keep: (riderId: string, type: CourseType, value: Baseline) => void;
   /** Puts an old version in force again, as a new one. */
@@ -36,13 +43,27 @@ export function createApproval(device: Pick<Device, "ledger" | "write" | "revert
   const undoLast = (): void => {
     const record = last();
     if (!record) return;
-    report(device.revert(record.id), review.weekend.undone);
+    report(device.revert(record.id), isSendBack(record) ? sentBack.undoneSendBack : review.weekend.undone);
     setLast(undefined);
   };
   return {
     done,
     problem,
     undo: () => (last() ? undoLast : undefined),
+    undoLabel: () => {
+      const record = last();
+      return record && isSendBack(record) ? sentBack.undoSendBack : review.weekend.undo;
+    },
+    sendBack: (mounted, type, weekendId, note) => {
+      if (note.trim() === "") {
+        setProblem(sentBack.needsNote);
+        setDone(undefined);
+        return false;
+      }
+      const result = device.write([sendBackEntry(device.ledger(), mounted, type, weekendId, note)]);
+      report(result, sentBack.sent(common.courseTypes[type]), sentBack.already);
+      return result.ok;
+    },
     approve: ({ entry, type }) => {
       const result = device.write([entry]);
       const name = common.courseTypes[type];
@@ -61,4 +82,8 @@ export function createApproval(device: Pick<Device, "ledger" | "write" | "revert
       report(result, review.versions.backDone(version));
     },
   };
+}
+
+function isSendBack({ subject }: LedgerRecord): boolean {
+  return splitSubject(subject).kind === sentBackKind.kind;
 }

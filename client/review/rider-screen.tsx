@@ -45,7 +45,7 @@ export function RiderScreen() {
                       <Show when={approval.undo()}>
                         {(undo) => (
                           <button type="button" onClick={() => undo()()}>
-                            {review.weekend.undo}
+                            {approval.undoLabel()}
                           </button>
                         )}
                       </Show>

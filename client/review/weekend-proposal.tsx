@@ -1,4 +1,5 @@
 import { For, Match, Show, Switch } from "solid-js";
+import { useDevice } from "#client/device/device-context.tsx";
 import { common } from "#client/text/english/common.ts";
 import { review } from "#client/text/english/review.ts";
 import { Choice } from "#client/widgets/choice.tsx";
@@ -6,9 +7,11 @@ import { WeekendChoice } from "#client/widgets/weekend-choice.tsx";
 import type { Approval } from "./create-approval.ts";
 import type { RiderReview } from "./create-rider-review.ts";
 import { ProposalTable } from "./proposal-table.tsx";
+import { SendBack } from "./send-back.tsx";
 
-/** What is on the bike against the baseline, and the act that makes it the new one. */
+/** What is on the bike against the baseline, and the acts that make it the new one or send it back. */
 export function WeekendProposal(props: { rider: RiderReview; approval: Approval }) {
+  const device = useDevice();
   const type = () => common.courseTypes[props.rider.type()];
   const accepted = () => {
     const result = props.rider.proposal();
@@ -67,6 +70,7 @@ export function WeekendProposal(props: { rider: RiderReview; approval: Approval 
               <button type="button" class="main" onClick={() => props.approval.approve(proposal())}>
                 {review.weekend.approve(type())}
               </button>
+              <SendBack ledger={device.ledger()} rider={props.rider} approval={props.approval} />
             </>
           )}
         </Match>

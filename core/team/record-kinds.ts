@@ -6,6 +6,7 @@ import { courseTypes } from "./course-type.ts";
 import { identifierOf, keyForm } from "./key-form.ts";
 import { partSchema } from "./part.ts";
 import { memberSchema, riderSchema } from "./people.ts";
+import { sentBackSchema } from "./sent-back.ts";
 
 /** Key: member. */
 export const memberKind = defineKind({
@@ -56,4 +57,13 @@ export const baselineKind = defineKind({
   misfit: (key, baseline) => baselineKey(key) ?? (baseline && unsettableIn(baseline.values)),
 });
 
-export const teamKinds = [memberKind, riderKind, bikeKind, partKind, baselineKind] as const;
+/** Key: rider/course type. Merged whole: a note belongs to the setup that it was written about. */
+export const sentBackKind = defineKind({
+  kind: "sent-back",
+  scope: "team",
+  schema: sentBackSchema,
+  merge: "whole",
+  misfit: (key, sentBack) => baselineKey(key) ?? (sentBack && unsettableIn(sentBack.values)),
+});
+
+export const teamKinds = [memberKind, riderKind, bikeKind, partKind, baselineKind, sentBackKind] as const;

@@ -52,6 +52,19 @@ const plausible: Readonly<Record<string, readonly (readonly [key: string, sample
       baseline({ "fork.secondary-pressure": { value: 120, unit: "psi" } }, { mass: { value: 78, unit: "kg" } }),
     ],
   ],
+  "sent-back": [
+    [
+      "alder/steep",
+      {
+        weekend: "kestrel",
+        bike: "alder-1",
+        values: setupValues,
+        sag: { fork: { value: 36, unit: "mm" } },
+        inForce: [recordIdOf(8)],
+        note: "Measure the sag of the shock first.",
+      },
+    ],
+  ],
   venue: [["ridge", { name: "Ridge", altitude: { value: 300, unit: "m" } }]],
   weekend: [["kestrel", { name: "Kestrel", venue: "ridge", startsOn: "2026-05-29" }]],
   course: [["kestrel", { mix: { steep: 0.5, jumpy: 0.3, wet: 0.2 }, altitude: { value: 300, unit: "m" } }]],

@@ -1,16 +1,19 @@
 /** Everything that the screens and the replay ask of the records, in one value. */
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { approvals } from "#core/planning/baseline-approvals.ts";
+import { baselineEvidence, runsByRider } from "#core/planning/baseline-evidence.ts";
+import { baselineOutliers } from "#core/planning/baseline-outliers.ts";
 import { baselineMatrix, compareBaselines, dominantType, proposeBaseline } from "#core/planning/baseline-review.ts";
 import { answeredRun, describeCause } from "#core/planning/changelog-text.ts";
 import { confirmationEntry } from "#core/planning/entries.ts";
 import { riddenSag } from "#core/planning/ridden-sag.ts";
 import { adviceOnRun } from "#core/planning/run-advice.ts";
 import { answerToRun } from "#core/planning/run-answer.ts";
+import { sendBackEntry, standingSendBacks } from "#core/planning/sent-back.ts";
 import { serviceStatus } from "#core/planning/service-status.ts";
 import { describeSheetProblem, setupSheet } from "#core/planning/setup-sheet.ts";
 import { courseTypes } from "#core/team/course-type.ts";
-import { riderKind } from "#core/team/record-kinds.ts";
+import { baselineKind, riderKind } from "#core/team/record-kinds.ts";
 import { members, riderBikes } from "#core/team/roster.ts";
 import { changelog } from "#core/weekend/changelog.ts";
 import { disputes } from "#core/weekend/disputes.ts";
@@ -34,6 +37,14 @@ export function everythingDerived(ledger: Ledger) {
         cells[type].versions.map(({ value }) => compareBaselines(mounted, cells[type].baseline, value)),
       ),
     ),
+    evidence: ledger
+      .keys(baselineKind)
+      .flatMap((key) =>
+        ledger
+          .history(baselineKind, key)
+          .map(({ value }) => value && baselineEvidence(ledger, value, runsByRider(ledger).get("alder"))),
+      ),
+    outliers: baselineOutliers(ledger, baselineMatrix(ledger)),
     approvals: plans.map(({ plan }) => plan && approvals(ledger, { weekend: plan.weekendId })),
     sheets: riders.flatMap((rider) =>
       plans.flatMap(({ plan }) => plan?.sessions.map(({ id }) => setupSheet(ledger, plan.weekendId, id, rider)) ?? []),
@@ -42,6 +53,7 @@ export function everythingDerived(ledger: Ledger) {
       const settings = settingsOnBike(ledger, mounted);
       return {
         onTheBike: valuesOnBike(settings),
+        sentBack: standingSendBacks(ledger, mounted),
         service: serviceStatus(ledger, mounted, "kestrel"),
         confirmations: [...settings].map(([path, current]) => confirmationEntry(mounted, path, current)),
         weekends: plans.map(({ plan }) => {
@@ -50,6 +62,7 @@ export function everythingDerived(ledger: Ledger) {
           return {
             type: plan.course && dominantType(plan.course.mix),
             sag: riddenSag(ledger, mounted, plan.weekendId),
+            sendBack: sendBackEntry(ledger, mounted, "steep", plan.weekendId, "Not yet."),
             proposal: proposeBaseline(ledger, mounted, "steep", plan.weekendId, ride),
           };
         }),

@@ -1,0 +1,23 @@
+import { For } from "solid-js";
+import { common } from "#client/text/english/common.ts";
+import { sentBack } from "#client/text/english/sent-back.ts";
+import type { Ledger } from "#core/ledger/ledger.ts";
+import type { StandingSendBack } from "#core/planning/sent-back.ts";
+import { formatMoment } from "./format.ts";
+import { memberName } from "./member-name.ts";
+
+/** What a manager wrote to the setup that is on the bike: for which course type, who, when and what. */
+export function SendBackNotes(props: { ledger: Ledger; sendBacks: readonly StandingSendBack[] }) {
+  return (
+    <For each={props.sendBacks}>
+      {({ type, record }) => (
+        <section class="card stack sent-back">
+          <h2>{sentBack.title(common.courseTypes[type])}</h2>
+          <blockquote>{record.value?.note}</blockquote>
+          <p>{sentBack.by(memberName(props.ledger, record.by), formatMoment(record.at))}</p>
+          <p class="small">{sentBack.until}</p>
+        </section>
+      )}
+    </For>
+  );
+}
