@@ -5,6 +5,7 @@ import { adjusterName } from "#core/advice/adjuster-names.ts";
 import { type Ledger, settledValue } from "#core/ledger/ledger.ts";
 import { answeredRun, describeCause } from "#core/planning/changelog-text.ts";
 import type { TypedQuantity } from "#core/quantity/unit.ts";
+import type { AdjusterPath } from "#core/team/adjuster.ts";
 import { type Change, changelog } from "#core/weekend/changelog.ts";
 import { settingKey } from "#core/weekend/on-the-bike.ts";
 import { runKind, settingKind } from "#core/weekend/record-kinds.ts";
@@ -13,7 +14,9 @@ import { memberName, runName } from "./names.ts";
 
 export interface ChangeLine {
   readonly id: string;
+  readonly path: AdjusterPath;
   readonly adjuster: string;
+  readonly weekend: string | undefined;
   readonly from: string;
   readonly to: string;
   readonly when: string;
@@ -39,7 +42,9 @@ function lineOf(ledger: Ledger, change: Change): ChangeLine {
   const first = runId === undefined ? undefined : ledger.history(runKind, key)[0];
   return {
     id: change.id,
+    path: change.path,
     adjuster: adjusterName(change.path),
+    weekend: change.weekend,
     from: change.from.length === 0 ? pit.changelog.nothing : change.from.map(formatQuantity).join(pit.disputes.and),
     to: change.to ? formatQuantity(change.to) : pit.changelog.nothing,
     when: formatMoment(change.at),

@@ -1,23 +1,33 @@
 import { createSignal, Show } from "solid-js";
+import { moments } from "#client/text/english/moments.ts";
 import { pit } from "#client/text/english/pit.ts";
 import { holdingInWords } from "#client/widgets/holding-in-words.ts";
+import { ChangeFilters } from "./change-filters.tsx";
 import type { ChangeLine } from "./change-lines.ts";
+import { createChangeFilter } from "./create-change-filter.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
 import { EachByKey } from "./each-by-key.tsx";
+import { MomentsSection } from "./moments/moments-section.tsx";
 import { firstPage, nextPage } from "./page-size.ts";
 import { WhoHas } from "./who-has.tsx";
 
 /** What was changed, by whom, when and why; newest first, some at a time. */
 export function ChangelogSection(props: { bench: RiderBench; riderId: string; lines: readonly ChangeLine[] }) {
   const [shown, setShown] = createSignal(firstPage);
-  const next = () => nextPage(shown(), props.lines.length);
+  const filter = createChangeFilter(() => props.lines);
+  const next = () => nextPage(shown(), filter.lines().length);
   return (
     <section class="stack pit-part-changelog">
       <h2>{pit.changelog.title}</h2>
       <WhoHas bench={props.bench} riderId={props.riderId} />
       <Show when={props.lines.length > 0} fallback={<p>{pit.changelog.none}</p>}>
+        <MomentsSection bench={props.bench} />
+        <ChangeFilters filter={filter} ledger={props.bench.device.ledger()} onChange={() => setShown(firstPage)} />
+        <Show when={filter.lines().length === 0}>
+          <p>{moments.noneOfThese}</p>
+        </Show>
         <ol class="plain stack">
-          <EachByKey each={props.lines.slice(0, shown())} keyOf={({ id }) => id}>
+          <EachByKey each={filter.lines().slice(0, shown())} keyOf={({ id }) => id}>
             {(line) => <ChangeEntry bench={props.bench} line={line()} />}
           </EachByKey>
         </ol>

@@ -2,6 +2,7 @@ import { For, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
 import { common } from "#client/text/english/common.ts";
 import { review } from "#client/text/english/review.ts";
+import { AdjusterChoice } from "#client/widgets/adjuster-choice.tsx";
 import { WeekendChoice } from "#client/widgets/weekend-choice.tsx";
 import { ChangelogTable } from "./changelog-table.tsx";
 import { createChangelog } from "./create-changelog.ts";
@@ -36,6 +37,11 @@ export function ChangelogScreen() {
               </For>
             </select>
           </label>
+          <AdjusterChoice
+            paths={log.adjusters()}
+            value={log.path()}
+            onChange={(adjuster) => log.choose({ adjuster: adjuster ?? "" })}
+          />
         </div>
         <p aria-live="polite">{log.count() === 0 ? review.changelog.none : review.changelog.count(log.count())}</p>
         <Show when={log.count() > 0}>

@@ -7,6 +7,7 @@ import { memberName } from "#client/widgets/member-name.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { approvals } from "#core/planning/baseline-approvals.ts";
 import { answeredRun, describeCause } from "#core/planning/changelog-text.ts";
+import type { AdjusterPath } from "#core/team/adjuster.ts";
 import { riderKind } from "#core/team/record-kinds.ts";
 import { knownValue } from "#core/team/roster.ts";
 import { type Change, changelog } from "#core/weekend/changelog.ts";
@@ -26,11 +27,20 @@ export interface ChangeLine {
   readonly why: readonly string[];
 }
 
-/** Settings and approved baselines of a weekend, of one rider or of all. */
-export function changelogView(ledger: Ledger, weekendId: string, riderId: string | undefined): readonly ChangeLine[] {
+/** Settings and approved baselines of a weekend, of one rider or of all; with `path` the settings of that adjuster alone. */
+export function changelogView(
+  ledger: Ledger,
+  weekendId: string,
+  riderId: string | undefined,
+  path?: AdjusterPath,
+): readonly ChangeLine[] {
   const runs = new Map(loggedRuns(ledger, weekendId, riderId).map((logged) => [logged.id, logged]));
   const filter = { weekend: weekendId, ...(riderId !== undefined && { riderId }) };
-  const settings = changelog(ledger, filter).map((change) => settingLine(ledger, change, runs));
+  const settings = changelog(ledger, { ...filter, ...(path !== undefined && { path }) }).map((change) =>
+    settingLine(ledger, change, runs),
+  );
+  // A baseline is all adjusters together, so that it is none of one.
+  if (path !== undefined) return settings;
   const baselines = approvals(ledger, filter).map(({ record, riderId: of, type }): ChangeLine => {
     return {
       ...authorOf(ledger, record, of),

@@ -1,9 +1,11 @@
 /** Everything that the screens and the replay ask of the records, in one value. */
 import type { Ledger } from "#core/ledger/ledger.ts";
+import { backToMoment } from "#core/planning/back-to-moment.ts";
 import { approvals } from "#core/planning/baseline-approvals.ts";
 import { baselineEvidence, runsByRider } from "#core/planning/baseline-evidence.ts";
 import { baselineOutliers } from "#core/planning/baseline-outliers.ts";
 import { baselineMatrix, compareBaselines, dominantType, proposeBaseline } from "#core/planning/baseline-review.ts";
+import { beforeWeekend, differencesBetween, momentsOf, settingsAt } from "#core/planning/bike-at-moment.ts";
 import { answeredRun, describeCause } from "#core/planning/changelog-text.ts";
 import { confirmationEntry } from "#core/planning/entries.ts";
 import { riddenSag } from "#core/planning/ridden-sag.ts";
@@ -51,14 +53,24 @@ export function everythingDerived(ledger: Ledger) {
     ),
     bikes: riderBikes(ledger).map((mounted) => {
       const settings = settingsOnBike(ledger, mounted);
+      const ride = { temperature: { value: 20, unit: "°C" as const }, altitude: { value: 0, unit: "m" as const } };
+      const moments = momentsOf(ledger, mounted);
       return {
+        moments: [beforeWeekend(moments, "kestrel"), ...moments.slice(0, 3).map(({ moment }) => moment)].map(
+          (moment) => {
+            const then = settingsAt(ledger, mounted, moment);
+            return {
+              differences: differencesBetween(mounted, then, settings),
+              back: backToMoment(mounted, then, settings, ride),
+            };
+          },
+        ),
         onTheBike: valuesOnBike(settings),
         sentBack: standingSendBacks(ledger, mounted),
         service: serviceStatus(ledger, mounted, "kestrel"),
         confirmations: [...settings].map(([path, current]) => confirmationEntry(mounted, path, current)),
         weekends: plans.map(({ plan }) => {
           if (!plan) return undefined;
-          const ride = { temperature: { value: 20, unit: "°C" as const }, altitude: { value: 0, unit: "m" as const } };
           return {
             type: plan.course && dominantType(plan.course.mix),
             sag: riddenSag(ledger, mounted, plan.weekendId),
