@@ -2,12 +2,20 @@ import { For } from "solid-js";
 import { common } from "#client/text/english/common.ts";
 import { sentBack } from "#client/text/english/sent-back.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
-import type { StandingSendBack } from "#core/planning/sent-back.ts";
+import type { LedgerRecord } from "#core/ledger/record.ts";
+import type { CourseType } from "#core/team/course-type.ts";
+import type { SentBack } from "#core/team/sent-back.ts";
 import { formatMoment } from "./format.ts";
 import { memberName } from "./member-name.ts";
 
+/** One note, with the record that holds it. */
+export interface SendBackNote {
+  readonly type: CourseType;
+  readonly record: LedgerRecord<SentBack>;
+}
+
 /** What a manager wrote to the setup that is on the bike: for which course type, who, when and what. */
-export function SendBackNotes(props: { ledger: Ledger; sendBacks: readonly StandingSendBack[] }) {
+export function SendBackNotes(props: { ledger: Ledger; sendBacks: readonly SendBackNote[] }) {
   return (
     <For each={props.sendBacks}>
       {({ type, record }) => (
