@@ -22,7 +22,7 @@ export function MatrixScreen() {
       <Show when={device.loaded()} fallback={<p>{common.loading}</p>}>
         <Show when={rows().length > 0} fallback={<p>{review.matrix.none}</p>}>
           <p>{review.keyValues.legend}</p>
-          <details>
+          <details class="matrix-explained">
             <summary>{baselineReview.how}</summary>
             <p>{baselineReview.explained}</p>
           </details>

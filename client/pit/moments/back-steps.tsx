@@ -22,7 +22,7 @@ export function BackSteps(props: { plan: BackToMoment; onDone: () => void }) {
       <Show when={props.plan.unknownThen.length > 0}>
         <p>{words.unknownThen(names(props.plan.unknownThen))}</p>
       </Show>
-      <Show when={props.plan.steps.length + props.plan.blocked.length === 0}>
+      <Show when={props.plan.steps.length + props.plan.blocked.length + props.plan.unknownThen.length === 0}>
         <p>{words.already}</p>
       </Show>
       <Show when={props.plan.steps.length > 0}>

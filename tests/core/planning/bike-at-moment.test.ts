@@ -107,6 +107,18 @@ describe("the moments of a bike's changelog", () => {
     expect(differences(beforeKestrel())).toEqual([]);
   });
 
+  test("go by the writers' clocks, and by id only among equal times", () => {
+    put({ [REBOUND]: clicks(8) });
+    const moment = momentsOf(team.ledger, mounted())[0]?.moment as Moment;
+    // The id of a device whose clock was behind when it made ids sorts before all others; its record came an hour later.
+    const envelope = { version: 1, id: "00000000000000000000000001", by: "nils", device: "phone" };
+    const supersedes = team.ledger.heads(settingKind, `alder/alder-1/${REBOUND}`).map(({ id }) => id);
+    const value = { quantity: clicks(5), standing: "on the bike" };
+    const subject = `setting:alder/alder-1/${REBOUND}`;
+    team.ledger.add({ ...envelope, subject, supersedes, value, at: "2026-05-30T09:00:00Z" }, "rider/alder/2026");
+    expect(differences(moment)).toEqual([[REBOUND, clicks(8), clicks(5), -3]]);
+  });
+
   test("are each what was current when the device had written until there", () => {
     fc.assert(
       fc.property(fc.array(fc.tuple(fc.boolean(), fc.integer({ min: 0, max: 16 })), { maxLength: 12 }), (acts) => {
