@@ -14,9 +14,23 @@ export function measure(repetitions: number, work: () => void): Measurement {
     const start = performance.now();
     work();
     return performance.now() - start;
-  }).sort((a, b) => a - b);
-  const at = (part: number): number => times[Math.min(times.length - 1, Math.floor(part * times.length))] ?? 0;
-  return { median: at(0.5), lowerQuartile: at(0.25), upperQuartile: at(0.75) };
+  });
+  return quartiles(times);
+}
+
+/** @param times of one repetition each, ms, in any order */
+export function quartiles(times: readonly number[]): Measurement {
+  return {
+    median: percentile(times, 0.5),
+    lowerQuartile: percentile(times, 0.25),
+    upperQuartile: percentile(times, 0.75),
+  };
+}
+
+/** The value below which `part` (0 to 1) of the values lie; 0 of none. */
+export function percentile(values: readonly number[], part: number): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[Math.min(sorted.length - 1, Math.floor(part * sorted.length))] ?? 0;
 }
 
 /** "12.3 ms (11.9 to 13.0)", in µs below 1 ms. */

@@ -1,8 +1,13 @@
 /** `npm run bench -- <name>`: measures and prints; ends with 1 when a bound is missed. */
 import { benchAdvice } from "./advice.ts";
+import { benchClient } from "./client.ts";
 import { benchSync } from "./sync.ts";
 
-const benchmarks: Readonly<Record<string, () => boolean | Promise<boolean>>> = { advice: benchAdvice, sync: benchSync };
+const benchmarks: Readonly<Record<string, () => boolean | Promise<boolean>>> = {
+  advice: benchAdvice,
+  client: benchClient,
+  sync: benchSync,
+};
 
 const [name = ""] = process.argv.slice(2);
 const benchmark = benchmarks[name];

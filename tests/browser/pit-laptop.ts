@@ -14,13 +14,17 @@ export interface PitLaptop {
   close(): Promise<void>;
 }
 
-/** Starts the server as `npm start` does, once the client has been built. */
-export async function startPitLaptop(): Promise<PitLaptop> {
+/**
+ * Starts the server as `npm start` does, once the client has been built.
+ * @param addTo puts more into the data folder, which holds the demo team, before the server opens it
+ */
+export async function startPitLaptop(addTo?: (data: string) => void): Promise<PitLaptop> {
   const data = mkdtempSync(join(tmpdir(), "pitslate-data-"));
   const loaded = spawnSync(process.execPath, ["--import", "tsx", "scenarios/load-team.ts", "--data", data], {
     cwd: root,
   });
   if (loaded.status !== 0) throw new Error(`The demo team could not be loaded: ${loaded.stderr}`);
+  addTo?.(data);
   const server = spawn(process.execPath, ["--import", "tsx", "sync-server/main.ts", "--port", "0", "--data", data], {
     cwd: root,
     stdio: ["ignore", "pipe", "pipe"],

@@ -35,9 +35,8 @@ const paths = Object.keys(ranges) as AdjusterPath[];
 /** Settings that a mechanic makes in one go between two runs. */
 const LARGEST_BATCH = 6;
 
-/** @param rider the rider's id, from which the bike's follows */
-export function createRiderHistory(rider: string, chance: Chance): RiderHistory {
-  const bike = `${rider}-1`;
+/** @param rider the rider's id, from which the bike's follows where none is named */
+export function createRiderHistory(rider: string, chance: Chance, bike = `${rider}-1`): RiderHistory {
   const newId = monotonicFactory(chance.next);
   const mechanicDevice = newId(0);
   const riderDevice = newId(0);
