@@ -31,6 +31,7 @@ export const layers: readonly Layer[] = [
   { room: "core/advice", rooms: ["core/quantity", "core/physics", "core/team", "core/weekend"], packages: [] },
   { room: "core/service", rooms: ["core/quantity", "core/team", "core/weekend"], packages: ["zod"] },
   { room: "core/planning", rooms: planning, packages: [] },
+  { room: "core/exchange", rooms: [...planning, "core/planning"], packages: ["zod"] },
   {
     room: "sync-server",
     rooms: ["core/protocol", "core/ledger", "core/team"],
@@ -67,13 +68,34 @@ export const layers: readonly Layer[] = [
     packages: ["solid-js", "@solidjs/router", "ulid"],
   })),
   {
+    room: "client/data",
+    rooms: [
+      ...planning,
+      "core/planning",
+      "core/exchange",
+      "client/device",
+      "client/shell",
+      "client/text",
+      "client/widgets",
+    ],
+    packages: ["solid-js", "@solidjs/router", "ulid", "papaparse"],
+  },
+  {
     room: "client",
-    rooms: ["client/device", "client/shell", "client/pit", "client/trackside", "client/review", "client/design"],
+    rooms: [
+      "client/device",
+      "client/shell",
+      "client/pit",
+      "client/trackside",
+      "client/review",
+      "client/data",
+      "client/design",
+    ],
     packages: ["solid-js", "@solidjs/router"],
   },
   {
     room: "scenarios",
-    rooms: [...planning, "core/planning", "core/protocol", "client/device", "sync-server"],
+    rooms: [...planning, "core/planning", "core/exchange", "core/protocol", "client/device", "sync-server"],
     packages: ["zod", "yjs", "lib0", "ulid", "node:"],
   },
 ];

@@ -1,0 +1,148 @@
+/** Whether a value that comes in fits the team as it will be: the names that it uses lead somewhere, and the bike can have it. */
+import { checkSetup, checkValue, describeLimitProblem } from "#core/advice/limits.ts";
+import type { RecordKind } from "#core/ledger/kind.ts";
+import { serviceKind } from "#core/planning/service-kinds.ts";
+import type { Service } from "#core/service/service-record.ts";
+import { adjusterPaths } from "#core/team/adjuster.ts";
+import type { Baseline, SetupValues } from "#core/team/baseline.ts";
+import type { Bike } from "#core/team/bike.ts";
+import type { Part } from "#core/team/part.ts";
+import type { Member, Rider } from "#core/team/people.ts";
+import { type Place, places } from "#core/team/place.ts";
+import { baselineKind, bikeKind, memberKind, partKind, riderKind } from "#core/team/record-kinds.ts";
+import { parseSettingKey, settingKey } from "#core/weekend/on-the-bike.ts";
+import type { RaceWeekend } from "#core/weekend/race-weekend.ts";
+import {
+  conditionsKind,
+  courseKind,
+  decisionKind,
+  runKind,
+  sessionKind,
+  settingKind,
+  venueKind,
+  weekendKind,
+} from "#core/weekend/record-kinds.ts";
+import type { Run } from "#core/weekend/run.ts";
+import type { Setting } from "#core/weekend/setting.ts";
+
+/** A subject's value as it will be, or undefined when there will be none. */
+export type ValueLookup = <Value>(kind: RecordKind<Value>, key: string) => Value | undefined;
+
+interface Subject {
+  readonly kind: RecordKind;
+  readonly key: string;
+  readonly value: unknown;
+}
+
+/** Why the value does not fit, in a sentence; undefined when it does. */
+export function fitProblem(subject: Subject, lookup: ValueLookup): string | undefined {
+  for (const [kind, key] of namedBy(subject)) {
+    if (key !== undefined && lookup(kind, key) === undefined) {
+      return `There is no ${kind.kind} "${key}", neither here nor in the file as far as it can be taken in.`;
+    }
+  }
+  const [first = "", second = ""] = subject.key.split("/");
+  switch (subject.kind.kind) {
+    case baselineKind.kind: {
+      const { bike, values } = subject.value as Baseline;
+      const [problem] = checkSetup(bikeAsItWillBe(lookup, bike), values);
+      return problem && describeLimitProblem(problem);
+    }
+    case settingKind.kind:
+      return settingProblem(subject, second, lookup);
+    case riderKind.kind: {
+      const owner = lookup(bikeKind, (subject.value as Rider).bike)?.rider;
+      return owner === first ? undefined : `The bike ${(subject.value as Rider).bike} is that of ${owner}.`;
+    }
+    case bikeKind.kind: {
+      const { parts } = subject.value as Bike;
+      for (const place of places) {
+        const id = parts[place];
+        const part = id === undefined ? undefined : lookup(partKind, id);
+        if (part && part.place !== place) return `The part ${id} belongs at the ${part.place}, not at the ${place}.`;
+      }
+      return undefined;
+    }
+    default:
+      return undefined;
+  }
+}
+
+function settingProblem(subject: Subject, bikeId: string, lookup: ValueLookup): string | undefined {
+  const address = parseSettingKey(subject.key);
+  if (!address) return "Its key is not of the form rider/bike/place.adjuster.";
+  const onTheBike: Partial<Record<string, Setting["quantity"]>> = {};
+  for (const path of adjusterPaths) {
+    const quantity = lookup(settingKind, settingKey(address.riderId, bikeId, path))?.quantity;
+    if (quantity) onTheBike[path] = quantity;
+  }
+  const { quantity } = subject.value as Setting;
+  const problem = checkValue(bikeAsItWillBe(lookup, bikeId), address.path, quantity, onTheBike as SetupValues);
+  return problem && describeLimitProblem(problem);
+}
+
+function bikeAsItWillBe(lookup: ValueLookup, bikeId: string): { bike: Bike; parts: Partial<Record<Place, Part>> } {
+  const bike = lookup(bikeKind, bikeId);
+  if (!bike) throw new Error(`The bike ${bikeId} was looked for before, and was there.`);
+  const parts: Partial<Record<Place, Part>> = {};
+  for (const place of places) {
+    const id = bike.parts[place];
+    const part = id === undefined ? undefined : lookup(partKind, id);
+    if (part) parts[place] = part;
+  }
+  return { bike, parts };
+}
+
+type Named = readonly [RecordKind, string | undefined];
+
+/** The subjects that a value leans on. */
+function namedBy({ kind, key, value }: Subject): readonly Named[] {
+  const [first, second] = key.split("/");
+  const weekend: Named = [weekendKind, first];
+  switch (kind.kind) {
+    case memberKind.kind:
+      return [[riderKind, (value as Member).rider]];
+    case riderKind.kind:
+      return [[bikeKind, (value as Rider).bike]];
+    case bikeKind.kind:
+      return [
+        [riderKind, (value as Bike).rider],
+        ...places.map((place): Named => [partKind, (value as Bike).parts[place]]),
+      ];
+    case baselineKind.kind:
+      return [
+        [riderKind, first],
+        [bikeKind, (value as Baseline).bike],
+      ];
+    case weekendKind.kind:
+      return [[venueKind, (value as RaceWeekend).venue]];
+    case courseKind.kind:
+    case sessionKind.kind:
+      return [weekend];
+    case conditionsKind.kind:
+      return [weekend, [sessionKind, key]];
+    case settingKind.kind:
+      return [
+        [riderKind, first],
+        [bikeKind, second],
+      ];
+    case runKind.kind: {
+      const run = value as Run;
+      return [
+        [riderKind, first],
+        [bikeKind, run.bike],
+        [weekendKind, run.weekend],
+        [sessionKind, `${run.weekend}/${run.session}`],
+      ];
+    }
+    case decisionKind.kind:
+      return [[runKind, key]];
+    case serviceKind.kind:
+      return [
+        [riderKind, first],
+        [bikeKind, (value as Service).bike],
+      ];
+    default:
+      return [];
+  }
+}
