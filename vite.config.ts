@@ -21,7 +21,7 @@ export default defineConfig({
         icons: [{ src: "/icon.svg", sizes: "any", type: "image/svg+xml", purpose: "any" }],
       },
       workbox: {
-        globPatterns: ["**/*.{js,css,html,svg,wasm}"],
+        globPatterns: ["**/*.{js,css,html,svg,wasm,json}"],
         navigateFallback: "/index.html",
         navigateFallbackDenylist: [/^\/sync\//, /^\/health/, /^\/metrics/],
         cleanupOutdatedCaches: true,

@@ -1,5 +1,6 @@
 import { Route, Router } from "@solidjs/router";
 import { onMount } from "solid-js";
+import { DataRoute } from "./data/data-route.tsx";
 import { DeviceProvider } from "./device/device-context.tsx";
 import { loadPit, PitRoutes } from "./pit/pit-routes.tsx";
 import { loadReview, ReviewRoutes } from "./review/review-routes.tsx";
@@ -17,6 +18,7 @@ export function App() {
       <Router root={Shell}>
         <Route path="/" component={WhoAreYou} />
         <HandOffRoutes />
+        <DataRoute />
         <PitRoutes />
         <TracksideRoutes />
         <ReviewRoutes />

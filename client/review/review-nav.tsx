@@ -1,4 +1,5 @@
 import { A } from "@solidjs/router";
+import { data } from "#client/text/english/data.ts";
 import { review } from "#client/text/english/review.ts";
 
 /** The two places of the review. */
@@ -9,6 +10,7 @@ export function ReviewNav() {
         {review.tabs.matrix}
       </A>
       <A href="/review/changelog">{review.tabs.changelog}</A>
+      <A href="/data">{data.link}</A>
     </nav>
   );
 }

@@ -1,5 +1,6 @@
 import { A } from "@solidjs/router";
 import { Show } from "solid-js";
+import { data } from "#client/text/english/data.ts";
 import { weekend as words } from "#client/text/english/weekend.ts";
 
 /** To change the weekend that the board shows, and to enter a new one: the main act while there is none. */
@@ -15,6 +16,9 @@ export function WeekendLinks(props: { weekendId: string | undefined }) {
       </Show>
       <A href="/pit/weekend/new" class={props.weekendId === undefined ? "button main" : "button"}>
         {words.newLink}
+      </A>
+      <A href="/data" class="button">
+        {data.link}
       </A>
     </>
   );
