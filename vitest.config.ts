@@ -21,6 +21,8 @@ export default defineConfig({
           name: "client",
           include: ["tests/client/!(device)/**/*.test.{ts,tsx}"],
           environment: "jsdom",
+          // The screens take their texts when their code is loaded.
+          setupFiles: ["tests/client/english.ts"],
           testTimeout: 60_000,
         },
       },

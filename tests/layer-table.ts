@@ -90,6 +90,7 @@ export const layers: readonly Layer[] = [
       "client/review",
       "client/data",
       "client/design",
+      "client/text",
     ],
     packages: ["solid-js", "@solidjs/router"],
   },

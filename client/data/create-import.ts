@@ -2,7 +2,7 @@
 import { createSignal } from "solid-js";
 import { ulid } from "ulid";
 import type { Device } from "#client/device/create-device.ts";
-import { data } from "#client/text/english/data.ts";
+import { data } from "#client/text/data.ts";
 import type { ReadCandidates } from "#core/exchange/candidate.ts";
 import { type Preview, preview } from "#core/exchange/preview.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";

@@ -1,6 +1,6 @@
 /** Run times from a timing system: the table that was read, which column says what, and for which session. */
 import { createMemo, createSignal } from "solid-js";
-import { data } from "#client/text/english/data.ts";
+import { data } from "#client/text/data.ts";
 import { today } from "#client/widgets/today.ts";
 import type { ReadTable } from "#core/exchange/table.ts";
 import { mostRows } from "#core/exchange/tables-in.ts";

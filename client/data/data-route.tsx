@@ -1,9 +1,10 @@
 import { Route } from "@solidjs/router";
-import { lazy } from "solid-js";
+import { withWords } from "#client/text/load-words.ts";
+import { lazyScreens } from "#client/widgets/lazy-screens.ts";
 
-const Screen = lazy(async () => ({ default: (await import("./data-screen.tsx")).DataScreen }));
+const screen = lazyScreens(withWords(() => import("./data-screen.tsx")));
 
 /** Data in and out; its code is loaded when somebody goes there. */
 export function DataRoute() {
-  return <Route path="/data" component={Screen} />;
+  return <Route path="/data" component={screen("DataScreen")} />;
 }

@@ -1,8 +1,8 @@
 import { A } from "@solidjs/router";
 import { createMemo, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
-import { common } from "#client/text/english/common.ts";
-import { data } from "#client/text/english/data.ts";
+import { common } from "#client/text/common.ts";
+import { data } from "#client/text/data.ts";
 import { TablesSection } from "./tables-section.tsx";
 import { TeamSection } from "./team-section.tsx";
 import { TimesSection } from "./times-section.tsx";

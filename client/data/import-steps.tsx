@@ -1,5 +1,5 @@
 import { createMemo, Match, Show, Switch } from "solid-js";
-import { data } from "#client/text/english/data.ts";
+import { data } from "#client/text/data.ts";
 import { Problem } from "#client/widgets/problem.tsx";
 import type { createImport, ImportState } from "./create-import.ts";
 import { LongList } from "./long-list.tsx";

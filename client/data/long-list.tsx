@@ -1,5 +1,5 @@
 import { createSignal, For, Show } from "solid-js";
-import { data } from "#client/text/english/data.ts";
+import { data } from "#client/text/data.ts";
 
 const LINES_AT_A_TIME = 40;
 

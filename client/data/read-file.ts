@@ -1,5 +1,5 @@
 /** A chosen file as text. */
-import { data } from "#client/text/english/data.ts";
+import { data } from "#client/text/data.ts";
 
 /** Largest file, bytes: what five seasons of a large team take, and what a phone can hold twice. */
 export const largestFile = 32 * 1024 * 1024;

@@ -1,7 +1,7 @@
 import { createSignal, For } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
 import { download } from "#client/shell/hand-off-file.ts";
-import { data } from "#client/text/english/data.ts";
+import { data } from "#client/text/data.ts";
 import { Choice } from "#client/widgets/choice.tsx";
 import { today } from "#client/widgets/today.ts";
 import { WeekendChoice } from "#client/widgets/weekend-choice.tsx";

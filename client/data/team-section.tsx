@@ -1,7 +1,7 @@
 import { createSignal } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
 import { download } from "#client/shell/hand-off-file.ts";
-import { data } from "#client/text/english/data.ts";
+import { data } from "#client/text/data.ts";
 import { today } from "#client/widgets/today.ts";
 import { readTeamData } from "#core/exchange/read-team-data.ts";
 import { teamData } from "#core/exchange/team-data.ts";

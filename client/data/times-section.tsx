@@ -1,6 +1,6 @@
 import { For, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
-import { data } from "#client/text/english/data.ts";
+import { data } from "#client/text/data.ts";
 import { WeekendChoice } from "#client/widgets/weekend-choice.tsx";
 import { timingColumns } from "#core/exchange/timing/column-mapping.ts";
 import { weekends } from "#core/weekend/programme.ts";

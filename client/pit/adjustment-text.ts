@@ -1,5 +1,5 @@
 /** An adjustment in words. */
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import { formatDifference, formatQuantity } from "#client/widgets/format.ts";
 import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { Adjustment, ProposedSetting } from "#core/advice/adjustment.ts";

@@ -1,5 +1,5 @@
 import { For, Show } from "solid-js";
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import { Caution } from "#client/widgets/caution.tsx";
 import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { Adjustment, AdviceInput } from "#core/advice/adjustment.ts";

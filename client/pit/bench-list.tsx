@@ -1,5 +1,5 @@
 import { For, Show } from "solid-js";
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import { makeOneTouch } from "#client/widgets/one-touch.ts";
 import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { BenchStep } from "#core/advice/bench-sequence.ts";

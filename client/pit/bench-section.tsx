@@ -1,6 +1,6 @@
 import { A } from "@solidjs/router";
 import { createSignal, For, Show } from "solid-js";
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import { BenchList } from "./bench-list.tsx";
 import { ByHandModal } from "./by-hand-modal.tsx";

@@ -1,5 +1,5 @@
 import { For } from "solid-js";
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { BenchStep } from "#core/advice/bench-sequence.ts";
 import { valueText } from "./names.ts";

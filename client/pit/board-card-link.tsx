@@ -1,6 +1,6 @@
 import { A } from "@solidjs/router";
 import { For, Show } from "solid-js";
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import type { BoardCard } from "./board-cards.ts";
 
 /** One rider on the board; the whole card leads to the bench. */

@@ -1,5 +1,5 @@
 /** A value set by hand, as entries to write. */
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { Cause } from "#core/ledger/cause.ts";
 import { decisionEntry, type EntriesResult, type Occasion, settingEntries } from "#core/planning/entries.ts";

@@ -1,5 +1,5 @@
 import { For, Show } from "solid-js";
-import { moments } from "#client/text/english/moments.ts";
+import { moments } from "#client/text/moments.ts";
 import { AdjusterChoice } from "#client/widgets/adjuster-choice.tsx";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { knownValue } from "#core/team/roster.ts";

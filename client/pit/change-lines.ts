@@ -1,5 +1,5 @@
 /** A rider's changelog in words, with what an undo of each line would go back to. */
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import { formatMoment, formatQuantity } from "#client/widgets/format.ts";
 import { adjusterName } from "#core/advice/adjuster-names.ts";
 import { type Ledger, settledValue } from "#core/ledger/ledger.ts";

@@ -1,6 +1,6 @@
 import { createSignal, Show } from "solid-js";
-import { moments } from "#client/text/english/moments.ts";
-import { pit } from "#client/text/english/pit.ts";
+import { moments } from "#client/text/moments.ts";
+import { pit } from "#client/text/pit.ts";
 import { holdingInWords } from "#client/widgets/holding-in-words.ts";
 import { ChangeFilters } from "./change-filters.tsx";
 import type { ChangeLine } from "./change-lines.ts";

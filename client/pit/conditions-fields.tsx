@@ -1,6 +1,6 @@
 import { createMemo, Show } from "solid-js";
-import { common } from "#client/text/english/common.ts";
-import { pit } from "#client/text/english/pit.ts";
+import { common } from "#client/text/common.ts";
+import { pit } from "#client/text/pit.ts";
 import { Choice } from "#client/widgets/choice.tsx";
 import { Stepper } from "#client/widgets/stepper.tsx";
 import { grounds } from "#core/team/ground.ts";

@@ -1,6 +1,6 @@
 /** Course and conditions in one line. */
-import { common } from "#client/text/english/common.ts";
-import { pit } from "#client/text/english/pit.ts";
+import { common } from "#client/text/common.ts";
+import { pit } from "#client/text/pit.ts";
 import { formatNumber, formatQuantity } from "#client/widgets/format.ts";
 import type { Programme, ScheduledSession } from "#core/weekend/programme.ts";
 

@@ -3,7 +3,7 @@
  * was changed on this screen is written, so that what somebody else enters
  * meanwhile stays.
  */
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { readValue } from "#core/ledger/read-record.ts";
 import type { WriteEntry } from "#core/ledger/write.ts";

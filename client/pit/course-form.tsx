@@ -1,7 +1,7 @@
 import { createMemo, For, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
-import { common } from "#client/text/english/common.ts";
-import { pit } from "#client/text/english/pit.ts";
+import { common } from "#client/text/common.ts";
+import { pit } from "#client/text/pit.ts";
 import { formatNumber } from "#client/widgets/format.ts";
 import { Problem } from "#client/widgets/problem.tsx";
 import { Stepper } from "#client/widgets/stepper.tsx";

@@ -1,7 +1,7 @@
 import { A, useNavigate } from "@solidjs/router";
 import { Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import { createChosenSession } from "./chosen-session.ts";
 import { CourseForm } from "./course-form.tsx";
 import { PitGate } from "./pit-gate.tsx";

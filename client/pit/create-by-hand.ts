@@ -1,6 +1,6 @@
 /** A value set by hand while its dialog is open. */
 import { type Accessor, createMemo, createSignal, untrack } from "solid-js";
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
 import { adjusterName } from "#core/advice/adjuster-names.ts";
 import { convert, type TypedQuantity } from "#core/quantity/unit.ts";

@@ -1,7 +1,7 @@
 /** The course form while it is open: what is typed, and saving it. */
 import { type Accessor, createSignal, untrack } from "solid-js";
 import type { Device } from "#client/device/create-device.ts";
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import type { CourseType } from "#core/team/course-type.ts";
 import {
   type ConditionsDraft,

@@ -1,6 +1,6 @@
 /** A disputed adjuster while it is shown: its claims, and settling it. */
 import type { Accessor } from "solid-js";
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
 import { adjusterName } from "#core/advice/adjuster-names.ts";
 import { checkValue, describeLimitProblem } from "#core/advice/limits.ts";

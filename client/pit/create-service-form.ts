@@ -1,8 +1,8 @@
 /** Writing down a service while its dialog is open. */
 import { type Accessor, createSignal, untrack } from "solid-js";
 import { ulid } from "ulid";
-import { common } from "#client/text/english/common.ts";
-import { pit } from "#client/text/english/pit.ts";
+import { common } from "#client/text/common.ts";
+import { pit } from "#client/text/pit.ts";
 import { adjusterName } from "#core/advice/adjuster-names.ts";
 import { serviceEntries } from "#core/planning/service-entries.ts";
 import { type ServiceWork, worksOf } from "#core/service/service-work.ts";

@@ -2,7 +2,7 @@
 import { type Accessor, createMemo } from "solid-js";
 import { deviceId } from "#client/device/identity.ts";
 import { browserStorage } from "#client/device/storage/browser-storage.ts";
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
 import { lastOwnAction } from "./last-own-action.ts";
 

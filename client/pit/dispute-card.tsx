@@ -1,6 +1,6 @@
 import { createMemo, createSignal, Show } from "solid-js";
-import { common } from "#client/text/english/common.ts";
-import { pit } from "#client/text/english/pit.ts";
+import { common } from "#client/text/common.ts";
+import { pit } from "#client/text/pit.ts";
 import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import { createDispute } from "./create-dispute.ts";

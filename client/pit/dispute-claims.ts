@@ -1,5 +1,5 @@
 /** The claims of a disputed adjuster in words, and settling it. */
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import { formatMoment, formatQuantity } from "#client/widgets/format.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import type { LedgerRecord } from "#core/ledger/record.ts";

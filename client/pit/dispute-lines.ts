@@ -1,8 +1,8 @@
 /** Disputes in words, each with the place where it is settled. */
-import { pit } from "#client/text/english/pit.ts";
-import { riderDetails } from "#client/text/english/rider-details.ts";
-import { sentBack } from "#client/text/english/sent-back.ts";
-import { weekend } from "#client/text/english/weekend.ts";
+import { pit } from "#client/text/pit.ts";
+import { riderDetails } from "#client/text/rider-details.ts";
+import { sentBack } from "#client/text/sent-back.ts";
+import { weekend } from "#client/text/weekend.ts";
 import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { standingSendBacks } from "#core/planning/sent-back.ts";

@@ -1,7 +1,7 @@
 import { A } from "@solidjs/router";
 import { createMemo, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import { disputeLines } from "./dispute-lines.ts";
 import { EachByKey } from "./each-by-key.tsx";
 

@@ -1,5 +1,5 @@
 import { Show } from "solid-js";
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
 import { EachByKey } from "./each-by-key.tsx";
 import { RunCard } from "./run-card.tsx";

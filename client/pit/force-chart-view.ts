@@ -1,5 +1,5 @@
 /** Where everything stands in the chart of a spring's force, before and after an adjustment. */
-import { forceChart as words } from "#client/text/english/force-chart.ts";
+import { forceChart as words } from "#client/text/force-chart.ts";
 import type { ForceCurves } from "#core/advice/force-curves.ts";
 import type { Prediction } from "#core/advice/prediction.ts";
 import type { ForcePoint } from "#core/physics/spring.ts";

@@ -1,5 +1,5 @@
 import { createMemo, For, Show } from "solid-js";
-import { forceChart as words } from "#client/text/english/force-chart.ts";
+import { forceChart as words } from "#client/text/force-chart.ts";
 import type { Adjustment, AdviceInput } from "#core/advice/adjustment.ts";
 import { forceCurves } from "#core/advice/force-curves.ts";
 import { drawing, forceChartView } from "./force-chart-view.ts";

@@ -1,5 +1,5 @@
 import { createMemo, For, Show } from "solid-js";
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { SetupSheet } from "#core/planning/setup-sheet.ts";
 import { type GoBackTo, goBackEntries, goBackPlan } from "./bench-entries.ts";

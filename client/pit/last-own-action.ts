@@ -3,8 +3,8 @@
  * it back. Only what is still current can be taken back, so that an undo never
  * touches what somebody else has done since.
  */
-import { common } from "#client/text/english/common.ts";
-import { pit } from "#client/text/english/pit.ts";
+import { common } from "#client/text/common.ts";
+import { pit } from "#client/text/pit.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
 import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";

@@ -1,6 +1,6 @@
 /** Names and moments as the pit's screens show them. */
-import { common } from "#client/text/english/common.ts";
-import { pit } from "#client/text/english/pit.ts";
+import { common } from "#client/text/common.ts";
+import { pit } from "#client/text/pit.ts";
 import { formatMoment, formatQuantity } from "#client/widgets/format.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import type { TypedQuantity } from "#core/quantity/unit.ts";

@@ -1,5 +1,5 @@
 /** The hand operations of a step at the bench, in words. */
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { BenchOperation } from "#core/advice/bench-operations.ts";
 import { valueText } from "./names.ts";

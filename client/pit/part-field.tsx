@@ -1,5 +1,5 @@
 import { createMemo } from "solid-js";
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import { Stepper } from "#client/widgets/stepper.tsx";
 import type { CourseType } from "#core/team/course-type.ts";
 import type { CourseFormState } from "./create-course-form.ts";

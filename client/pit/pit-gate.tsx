@@ -1,8 +1,8 @@
 import { A } from "@solidjs/router";
 import { createMemo, type JSX, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
-import { common } from "#client/text/english/common.ts";
-import { pit } from "#client/text/english/pit.ts";
+import { common } from "#client/text/common.ts";
+import { pit } from "#client/text/pit.ts";
 
 /** Shows the pit once this device's copy is read and somebody has said who writes. */
 export function PitGate(props: { children: JSX.Element }) {

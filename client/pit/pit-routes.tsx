@@ -1,7 +1,8 @@
 import { Route } from "@solidjs/router";
+import { withWords } from "#client/text/load-words.ts";
 import { lazyScreens } from "#client/widgets/lazy-screens.ts";
 
-export const loadPit = () => import("./pit-screens.ts");
+export const loadPit = withWords(() => import("./pit-screens.ts"));
 const screen = lazyScreens(loadPit);
 
 /** The pit workplace. */

@@ -1,5 +1,5 @@
 /** What physics predicts for an adjustment, as rows of now and then. */
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import { formatMillimetres } from "#client/widgets/format.ts";
 import type { Prediction } from "#core/advice/prediction.ts";
 

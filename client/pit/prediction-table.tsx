@@ -1,5 +1,5 @@
 import { createMemo, For, Show } from "solid-js";
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import type { Adjustment } from "#core/advice/adjustment.ts";
 import { predictionRows } from "./prediction-rows.ts";
 

@@ -1,5 +1,5 @@
 import { createSignal, Show } from "solid-js";
-import { common } from "#client/text/english/common.ts";
+import { common } from "#client/text/common.ts";
 import { Stepper } from "#client/widgets/stepper.tsx";
 import type { MountedAdjuster } from "#core/team/roster.ts";
 import { focusInvalidField } from "./invalid-field.ts";

@@ -1,5 +1,5 @@
 import { For, Show } from "solid-js";
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import { formatDifference } from "#client/widgets/format.ts";
 import type { Reason } from "#core/advice/reason.ts";
 

@@ -1,5 +1,5 @@
 /** What a rider said and measured on a run, in words. */
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
 import { type End, ends } from "#core/team/place.ts";
 import { type EndFeedback, type FeelingOf, feelings, type Run } from "#core/weekend/run.ts";

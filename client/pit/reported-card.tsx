@@ -1,4 +1,4 @@
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import { adjusterName } from "#core/advice/adjuster-names.ts";
 import { confirmationEntry } from "#core/planning/entries.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";

@@ -1,7 +1,7 @@
 import { A, useParams, useSearchParams } from "@solidjs/router";
 import { createMemo, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import { describeSheetProblem } from "#core/planning/setup-sheet.ts";
 import { BenchSection } from "./bench-section.tsx";
 import { changeLines } from "./change-lines.ts";

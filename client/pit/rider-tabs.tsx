@@ -1,5 +1,5 @@
 import { For } from "solid-js";
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
 
 export const riderTabs = ["bench", "feedback", "changelog"] as const;

@@ -1,5 +1,5 @@
 /** What one row of the setup sheet says, in words. */
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import { formatDifference, formatQuantity } from "#client/widgets/format.ts";
 import { settledValue } from "#core/ledger/ledger.ts";
 import type { SheetRow } from "#core/planning/setup-sheet.ts";

@@ -1,7 +1,7 @@
 import { A } from "@solidjs/router";
 import { createMemo, createSignal, For, Show } from "solid-js";
-import { pit } from "#client/text/english/pit.ts";
-import { rulesText } from "#client/text/english/rules.ts";
+import { pit } from "#client/text/pit.ts";
+import { rulesText } from "#client/text/rules.ts";
 import { ruleBook } from "#core/advice/rule-book.ts";
 import type { RuleEntry } from "#core/advice/rule-entry.ts";
 import { matchingChapters } from "./matching-rules.ts";

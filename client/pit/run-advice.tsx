@@ -1,6 +1,6 @@
 import { A } from "@solidjs/router";
 import { createMemo, For, Show } from "solid-js";
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import { Problem } from "#client/widgets/problem.tsx";
 import type { Advice, AdviceInput } from "#core/advice/adjustment.ts";
 import { adviceOnRun, describeSheetProblem } from "#core/planning/run-advice.ts";

@@ -1,5 +1,5 @@
 import { createMemo, createSignal, For, Show } from "solid-js";
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import { decisionEntry } from "#core/planning/entries.ts";
 import { mountedAdjusters } from "#core/team/roster.ts";
 import type { LoggedRun } from "#core/weekend/runs.ts";

@@ -1,5 +1,5 @@
 import { createMemo, For, Show } from "solid-js";
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import type { Run } from "#core/weekend/run.ts";
 import { lapTime, runReport } from "./report-lines.ts";
 

@@ -1,6 +1,6 @@
 import { createMemo, createUniqueId, For, Show } from "solid-js";
-import { common } from "#client/text/english/common.ts";
-import { pit } from "#client/text/english/pit.ts";
+import { common } from "#client/text/common.ts";
+import { pit } from "#client/text/pit.ts";
 import { Caution } from "#client/widgets/caution.tsx";
 import { Choice } from "#client/widgets/choice.tsx";
 import { Modal } from "#client/widgets/modal.tsx";

@@ -1,5 +1,5 @@
 import { For, Show } from "solid-js";
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import { EachByKey } from "./each-by-key.tsx";
 import type { LastLine, ServicePartLine, WorkLine } from "./service-lines.ts";
 

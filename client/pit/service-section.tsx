@@ -1,5 +1,5 @@
 import { createSignal, For, Show } from "solid-js";
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import { Caution } from "#client/widgets/caution.tsx";
 import type { RiderBench } from "./create-rider-bench.ts";
 import { createService } from "./create-service.ts";

@@ -1,5 +1,5 @@
 import { createUniqueId, For } from "solid-js";
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import { formatMoment } from "#client/widgets/format.ts";
 import type { ChosenSession } from "./chosen-session.ts";
 

@@ -1,6 +1,6 @@
 import { For, Show } from "solid-js";
-import { common } from "#client/text/english/common.ts";
-import { pit } from "#client/text/english/pit.ts";
+import { common } from "#client/text/common.ts";
+import { pit } from "#client/text/pit.ts";
 import type { SetupSheet, SheetRow } from "#core/planning/setup-sheet.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import type { RiderBench } from "./create-rider-bench.ts";

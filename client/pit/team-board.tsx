@@ -1,8 +1,8 @@
 import { A, useLocation } from "@solidjs/router";
 import { createMemo, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
-import { pit } from "#client/text/english/pit.ts";
-import { rulesText } from "#client/text/english/rules.ts";
+import { pit } from "#client/text/pit.ts";
+import { rulesText } from "#client/text/rules.ts";
 import { BoardCardLink } from "./board-card-link.tsx";
 import { boardCards } from "./board-cards.ts";
 import { createChosenSession } from "./chosen-session.ts";

@@ -1,5 +1,5 @@
 import { Show } from "solid-js";
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 import { makeOneTouch } from "#client/widgets/one-touch.ts";
 import { Problem } from "#client/widgets/problem.tsx";
 import type { RiderBench } from "./create-rider-bench.ts";

@@ -1,5 +1,5 @@
 /** Who has what is on a rider's bike, and who has not, in a sentence each. */
-import { whoHas } from "#client/text/english/who-has.ts";
+import { whoHas } from "#client/text/who-has.ts";
 import type { SetupHolder, SetupHolding } from "#core/planning/who-has.ts";
 
 export interface WhoHasLines {

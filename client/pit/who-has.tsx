@@ -1,5 +1,5 @@
 import { createMemo, Show } from "solid-js";
-import { whoHas } from "#client/text/english/who-has.ts";
+import { whoHas } from "#client/text/who-has.ts";
 import { whoHasSetup } from "#core/planning/who-has.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
 import { whoHasLines } from "./who-has-lines.ts";

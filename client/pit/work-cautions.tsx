@@ -1,5 +1,5 @@
 import { For } from "solid-js";
-import { pit } from "#client/text/english/pit.ts";
+import { pit } from "#client/text/pit.ts";
 
 /** What can hurt somebody at the bench; always in view where there is something to set. */
 export function WorkCautions() {

@@ -1,5 +1,5 @@
 /** How old something is, as people say it. */
-import { baselineReview } from "#client/text/english/baseline-review.ts";
+import { baselineReview } from "#client/text/baseline-review.ts";
 
 const DAY = 86_400_000;
 /** From how many days on weeks, months and years are told: two of each at least, so that "1 week" is never 13 days. */

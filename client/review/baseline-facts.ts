@@ -1,5 +1,5 @@
 /** What there is to say of a baseline besides its values: age, evidence, and how it stands among the others. */
-import { baselineReview } from "#client/text/english/baseline-review.ts";
+import { baselineReview } from "#client/text/baseline-review.ts";
 import { adjusterLabel } from "#client/widgets/adjuster-label.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
 import type { BaselineEvidence } from "#core/planning/baseline-evidence.ts";

@@ -1,7 +1,7 @@
 import { For, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
-import { common } from "#client/text/english/common.ts";
-import { review } from "#client/text/english/review.ts";
+import { common } from "#client/text/common.ts";
+import { review } from "#client/text/review.ts";
 import { AdjusterChoice } from "#client/widgets/adjuster-choice.tsx";
 import { WeekendChoice } from "#client/widgets/weekend-choice.tsx";
 import { ChangelogTable } from "./changelog-table.tsx";

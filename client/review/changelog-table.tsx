@@ -1,6 +1,6 @@
 import { For, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
-import { review } from "#client/text/english/review.ts";
+import { review } from "#client/text/review.ts";
 import { holdingInWords } from "#client/widgets/holding-in-words.ts";
 import type { ChangeLine } from "./changelog-view.ts";
 

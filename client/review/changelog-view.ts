@@ -1,6 +1,6 @@
 /** The team's changelog of a weekend: who, when, what and why, newest first. */
-import { common } from "#client/text/english/common.ts";
-import { review } from "#client/text/english/review.ts";
+import { common } from "#client/text/common.ts";
+import { review } from "#client/text/review.ts";
 import { adjusterLabel } from "#client/widgets/adjuster-label.ts";
 import { formatMoment, formatQuantity } from "#client/widgets/format.ts";
 import { memberName } from "#client/widgets/member-name.ts";

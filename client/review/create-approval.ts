@@ -1,9 +1,9 @@
 /** The manager's acts on a baseline, each with a sentence about what came of it, and its undo. */
 import { type Accessor, createSignal } from "solid-js";
 import type { Device } from "#client/device/create-device.ts";
-import { common } from "#client/text/english/common.ts";
-import { review } from "#client/text/english/review.ts";
-import { sentBack } from "#client/text/english/sent-back.ts";
+import { common } from "#client/text/common.ts";
+import { review } from "#client/text/review.ts";
+import { sentBack } from "#client/text/sent-back.ts";
 import { type LedgerRecord, splitSubject } from "#core/ledger/record.ts";
 import { describeLedgerProblem, type WriteResult } from "#core/ledger/write.ts";
 import type { BaselineProposal } from "#core/planning/baseline-review.ts";

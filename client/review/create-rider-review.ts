@@ -2,8 +2,8 @@
 import { useParams, useSearchParams } from "@solidjs/router";
 import { type Accessor, createMemo } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
-import { common } from "#client/text/english/common.ts";
-import { review } from "#client/text/english/review.ts";
+import { common } from "#client/text/common.ts";
+import { review } from "#client/text/review.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
 import { today } from "#client/widgets/today.ts";
 import { dominantType, type ProposalResult, proposeBaseline } from "#core/planning/baseline-review.ts";

@@ -1,5 +1,5 @@
 /** A difference as people say it. */
-import { review } from "#client/text/english/review.ts";
+import { review } from "#client/text/review.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
 import type { TypedQuantity } from "#core/quantity/unit.ts";
 

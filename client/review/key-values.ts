@@ -1,5 +1,5 @@
 /** The few values by which a team knows a baseline at a glance. */
-import { review } from "#client/text/english/review.ts";
+import { review } from "#client/text/review.ts";
 import { formatNumber, formatQuantity } from "#client/widgets/format.ts";
 import type { TypedQuantity } from "#core/quantity/unit.ts";
 import { adjusterPath } from "#core/team/adjuster.ts";

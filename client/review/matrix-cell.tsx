@@ -1,7 +1,7 @@
 import { A } from "@solidjs/router";
 import { For, Show } from "solid-js";
-import { common } from "#client/text/english/common.ts";
-import { review } from "#client/text/english/review.ts";
+import { common } from "#client/text/common.ts";
+import { review } from "#client/text/review.ts";
 import type { CellView } from "./matrix-view.ts";
 
 /** One rider's baseline for one course type: the values that count, how many versions, when and who. */

@@ -1,9 +1,9 @@
 import { A } from "@solidjs/router";
 import { createMemo, For, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
-import { baselineReview } from "#client/text/english/baseline-review.ts";
-import { common } from "#client/text/english/common.ts";
-import { review } from "#client/text/english/review.ts";
+import { baselineReview } from "#client/text/baseline-review.ts";
+import { common } from "#client/text/common.ts";
+import { review } from "#client/text/review.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
 import { today } from "#client/widgets/today.ts";
 import { courseTypes } from "#core/team/course-type.ts";

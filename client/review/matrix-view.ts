@@ -1,6 +1,6 @@
 /** The matrix of baselines as it is read: one cell a rider and course type. */
-import { baselineReview } from "#client/text/english/baseline-review.ts";
-import { review } from "#client/text/english/review.ts";
+import { baselineReview } from "#client/text/baseline-review.ts";
+import { review } from "#client/text/review.ts";
 import { formatMoment } from "#client/widgets/format.ts";
 import { memberName } from "#client/widgets/member-name.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";

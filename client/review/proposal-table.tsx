@@ -1,5 +1,5 @@
 import { createMemo, For, Show } from "solid-js";
-import { review } from "#client/text/english/review.ts";
+import { review } from "#client/text/review.ts";
 import type { BaselineProposal } from "#core/planning/baseline-review.ts";
 import { type DifferenceRow, proposalView } from "./proposal-view.ts";
 

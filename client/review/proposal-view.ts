@@ -1,6 +1,6 @@
 /** How this weekend's setup differs from the baseline, as it is read. */
-import { common } from "#client/text/english/common.ts";
-import { review } from "#client/text/english/review.ts";
+import { common } from "#client/text/common.ts";
+import { review } from "#client/text/review.ts";
 import { adjusterLabel } from "#client/widgets/adjuster-label.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
 import type { BaselineProposal } from "#core/planning/baseline-review.ts";

@@ -1,6 +1,6 @@
 import { A } from "@solidjs/router";
-import { data } from "#client/text/english/data.ts";
-import { review } from "#client/text/english/review.ts";
+import { data } from "#client/text/data.ts";
+import { review } from "#client/text/review.ts";
 
 /** The two places of the review. */
 export function ReviewNav() {

@@ -1,7 +1,8 @@
 import { Route } from "@solidjs/router";
+import { withWords } from "#client/text/load-words.ts";
 import { lazyScreens } from "#client/widgets/lazy-screens.ts";
 
-export const loadReview = () => import("./review-screens.ts");
+export const loadReview = withWords(() => import("./review-screens.ts"));
 const screen = lazyScreens(loadReview);
 
 /** The review workplace: baselines, their versions, and what was changed. */

@@ -1,8 +1,8 @@
 import { A } from "@solidjs/router";
 import { Match, Show, Switch } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
-import { common } from "#client/text/english/common.ts";
-import { review } from "#client/text/english/review.ts";
+import { common } from "#client/text/common.ts";
+import { review } from "#client/text/review.ts";
 import { Choice } from "#client/widgets/choice.tsx";
 import { Problem } from "#client/widgets/problem.tsx";
 import { courseTypes } from "#core/team/course-type.ts";

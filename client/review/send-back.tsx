@@ -1,5 +1,5 @@
 import { createMemo, createSignal, createUniqueId } from "solid-js";
-import { sentBack } from "#client/text/english/sent-back.ts";
+import { sentBack } from "#client/text/sent-back.ts";
 import { SendBackNotes } from "#client/widgets/send-back-notes.tsx";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { standingSendBacks } from "#core/planning/sent-back.ts";

@@ -1,5 +1,5 @@
 import { For, Match, Show, Switch } from "solid-js";
-import { review } from "#client/text/english/review.ts";
+import { review } from "#client/text/review.ts";
 import type { Baseline } from "#core/team/baseline.ts";
 import type { VersionView } from "./versions-view.ts";
 

@@ -1,6 +1,6 @@
 /** The versions of one baseline side by side, newest first, each marked with what differs from the one that it took the place of. */
-import { common } from "#client/text/english/common.ts";
-import { review } from "#client/text/english/review.ts";
+import { common } from "#client/text/common.ts";
+import { review } from "#client/text/review.ts";
 import { adjusterLabel } from "#client/widgets/adjuster-label.ts";
 import { formatMoment, formatQuantity } from "#client/widgets/format.ts";
 import { memberName } from "#client/widgets/member-name.ts";

@@ -1,6 +1,6 @@
 import { For, Show } from "solid-js";
-import { common } from "#client/text/english/common.ts";
-import { review } from "#client/text/english/review.ts";
+import { common } from "#client/text/common.ts";
+import { review } from "#client/text/review.ts";
 import type { CourseType } from "#core/team/course-type.ts";
 import type { RiderBike } from "#core/team/roster.ts";
 import type { Approval } from "./create-approval.ts";

@@ -1,7 +1,7 @@
 import { For, Match, Show, Switch } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
-import { common } from "#client/text/english/common.ts";
-import { review } from "#client/text/english/review.ts";
+import { common } from "#client/text/common.ts";
+import { review } from "#client/text/review.ts";
 import { Choice } from "#client/widgets/choice.tsx";
 import { WeekendChoice } from "#client/widgets/weekend-choice.tsx";
 import type { Approval } from "./create-approval.ts";

@@ -1,7 +1,7 @@
 import { For, Show } from "solid-js";
 import type { Bundle } from "#client/device/hand-off/bundle.ts";
 import type { BundleNews } from "#client/device/hand-off/describe-bundle.ts";
-import { handOff } from "#client/text/english/hand-off.ts";
+import { handOff } from "#client/text/hand-off.ts";
 import { headerLines, spanInWords } from "./create-take-in.ts";
 
 /** What a file would bring, and the choice to merge it. */

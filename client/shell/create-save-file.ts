@@ -2,7 +2,7 @@
 import { createSignal } from "solid-js";
 import type { Device } from "#client/device/create-device.ts";
 import type { DocumentSummary } from "#client/device/hand-off/bundle.ts";
-import { handOff } from "#client/text/english/hand-off.ts";
+import { handOff } from "#client/text/hand-off.ts";
 import { parseDocumentName } from "#core/ledger/documents.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { riderKind } from "#core/team/record-kinds.ts";

@@ -4,7 +4,7 @@ import type { Device } from "#client/device/create-device.ts";
 import type { Bundle, BundleRefusal } from "#client/device/hand-off/bundle.ts";
 import type { BundleNews } from "#client/device/hand-off/describe-bundle.ts";
 import { type BundleReading, readBundle } from "#client/device/hand-off/read-bundle.ts";
-import { handOff } from "#client/text/english/hand-off.ts";
+import { handOff } from "#client/text/hand-off.ts";
 import { formatMoment } from "#client/widgets/format.ts";
 
 export type TakeInState =

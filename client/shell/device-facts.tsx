@@ -1,6 +1,6 @@
 import { onMount, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
-import { thisDevice } from "#client/text/english/this-device.ts";
+import { thisDevice } from "#client/text/this-device.ts";
 import { formatMegabytes } from "#client/widgets/format.ts";
 
 /** How safe what is on this device is, and what to do where it is not. */

@@ -1,14 +1,15 @@
 import { Route } from "@solidjs/router";
 import type { Component } from "solid-js";
-import { handOff } from "#client/text/english/hand-off.ts";
+import { handOff } from "#client/text/hand-off.ts";
+import { withWords } from "#client/text/load-words.ts";
 import { lazyScreens } from "#client/widgets/lazy-screens.ts";
 import { Loaded } from "./loaded.tsx";
 
 const loadScreen = () => import("./hand-off.tsx");
 const screen = lazyScreens(loadScreen);
 // Drawing and reading codes takes far more code than the screen around it, and few visits need it.
-const sending = lazyScreens(() => import("./codes/hand-over-by-codes.tsx"));
-const receiving = lazyScreens(() => import("./codes/take-in-by-codes.tsx"));
+const sending = lazyScreens(withWords(() => import("./codes/hand-over-by-codes.tsx")));
+const receiving = lazyScreens(withWords(() => import("./codes/take-in-by-codes.tsx")));
 
 /** Loads what a hand-off by file needs: it is wanted when there is no network to load it from. */
 export const loadHandOff = () => Promise.all([loadScreen(), import("#client/device/hand-off/hand-off.ts")]);

@@ -1,4 +1,4 @@
-import { handOff } from "#client/text/english/hand-off.ts";
+import { handOff } from "#client/text/hand-off.ts";
 import { SaveFile } from "./save-file.tsx";
 import { TakeIn } from "./take-in.tsx";
 import "./hand-off.css";

@@ -1,5 +1,5 @@
 import { ErrorBoundary, type JSX, Suspense } from "solid-js";
-import { common } from "#client/text/english/common.ts";
+import { common } from "#client/text/common.ts";
 import { Problem } from "#client/widgets/problem.tsx";
 
 /**

@@ -1,7 +1,7 @@
 import { A } from "@solidjs/router";
 import { For, Match, Show, Switch } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
-import { handOff } from "#client/text/english/hand-off.ts";
+import { handOff } from "#client/text/hand-off.ts";
 import { Problem } from "#client/widgets/problem.tsx";
 import { createSaveFile, type SaveState } from "./create-save-file.ts";
 

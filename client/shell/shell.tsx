@@ -1,7 +1,7 @@
 import { A, type RouteSectionProps } from "@solidjs/router";
 import { Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
-import { common } from "#client/text/english/common.ts";
+import { common } from "#client/text/common.ts";
 import { createAppUpdate } from "./create-app-update.ts";
 import { Loaded } from "./loaded.tsx";
 import { StatusLine } from "./status-line.tsx";

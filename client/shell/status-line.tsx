@@ -2,8 +2,8 @@ import { A } from "@solidjs/router";
 import { For, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
 import type { SyncStatus } from "#client/device/sync-status.ts";
-import { common } from "#client/text/english/common.ts";
-import { handOff } from "#client/text/english/hand-off.ts";
+import { common } from "#client/text/common.ts";
+import { handOff } from "#client/text/hand-off.ts";
 import { formatClock } from "#client/widgets/format.ts";
 
 /** The sync state in words, and what the server refused. Offline is a fact, never an error, with a way round it. */

@@ -1,5 +1,5 @@
 import { Match, Switch } from "solid-js";
-import { handOff } from "#client/text/english/hand-off.ts";
+import { handOff } from "#client/text/hand-off.ts";
 import { Problem } from "#client/widgets/problem.tsx";
 import { BundleFacts } from "./bundle-facts.tsx";
 import type { createTakeIn, TakeInState } from "./create-take-in.ts";

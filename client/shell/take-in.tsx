@@ -1,7 +1,7 @@
 import { A } from "@solidjs/router";
 import { useDevice } from "#client/device/device-context.tsx";
 import { bundleEnding } from "#client/device/hand-off/bundle.ts";
-import { handOff } from "#client/text/english/hand-off.ts";
+import { handOff } from "#client/text/hand-off.ts";
 import { createTakeIn } from "./create-take-in.ts";
 import { TakeInSteps } from "./take-in-steps.tsx";
 

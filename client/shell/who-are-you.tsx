@@ -1,11 +1,12 @@
 import { A, useNavigate } from "@solidjs/router";
 import { createMemo, For, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
-import { common } from "#client/text/english/common.ts";
-import { handOff } from "#client/text/english/hand-off.ts";
+import { common } from "#client/text/common.ts";
+import { handOff } from "#client/text/hand-off.ts";
 import { roles } from "#core/team/people.ts";
 import { members } from "#core/team/roster.ts";
 import { DeviceFacts } from "./device-facts.tsx";
+import { LanguageChoice } from "./language-choice.tsx";
 import { workplacePath } from "./workplace-path.ts";
 
 /** The choice of who holds this device. */
@@ -50,6 +51,7 @@ export function WhoAreYou() {
           {handOff.link}
         </A>
       </div>
+      <LanguageChoice />
       <DeviceFacts />
     </div>
   );

@@ -1,7 +1,7 @@
 import { createMemo, For, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
-import { common } from "#client/text/english/common.ts";
-import { trackside } from "#client/text/english/trackside.ts";
+import { common } from "#client/text/common.ts";
+import { trackside } from "#client/text/trackside.ts";
 import type { RiderBike } from "#core/team/roster.ts";
 import { bikeView } from "./bike-view.ts";
 

@@ -1,5 +1,5 @@
 /** What is on the rider's bike now, adjuster by adjuster, with how sure that is. */
-import { trackside } from "#client/text/english/trackside.ts";
+import { trackside } from "#client/text/trackside.ts";
 import { formatMoment, formatQuantity } from "#client/widgets/format.ts";
 import { memberName } from "#client/widgets/member-name.ts";
 import { settable } from "#core/advice/limits.ts";

@@ -1,8 +1,8 @@
 import { A, useNavigate } from "@solidjs/router";
 import { type Accessor, createMemo, createSignal, For, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
-import { common } from "#client/text/english/common.ts";
-import { trackside } from "#client/text/english/trackside.ts";
+import { common } from "#client/text/common.ts";
+import { trackside } from "#client/text/trackside.ts";
 import { Problem } from "#client/widgets/problem.tsx";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import type { RiderBike } from "#core/team/roster.ts";

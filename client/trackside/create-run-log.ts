@@ -3,7 +3,7 @@ import { type Accessor, createSignal } from "solid-js";
 import { ulid } from "ulid";
 import type { Device } from "#client/device/create-device.ts";
 import type { SmallStorage } from "#client/device/storage/browser-storage.ts";
-import { trackside } from "#client/text/english/trackside.ts";
+import { trackside } from "#client/text/trackside.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { describeLedgerProblem } from "#core/ledger/write.ts";
 import type { RiderBike } from "#core/team/roster.ts";

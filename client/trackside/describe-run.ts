@@ -1,5 +1,5 @@
 /** What was said of a run, in words. */
-import { trackside } from "#client/text/english/trackside.ts";
+import { trackside } from "#client/text/trackside.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
 import { type End, ends } from "#core/team/place.ts";
 import type { EndFeedback, Run } from "#core/weekend/run.ts";

@@ -1,5 +1,5 @@
 import { For, Show } from "solid-js";
-import { trackside } from "#client/text/english/trackside.ts";
+import { trackside } from "#client/text/trackside.ts";
 import { Choice } from "#client/widgets/choice.tsx";
 import { SeveralChoice } from "#client/widgets/several-choice.tsx";
 import { Stepper } from "#client/widgets/stepper.tsx";

@@ -1,5 +1,5 @@
 import { createSignal, Show } from "solid-js";
-import { trackside } from "#client/text/english/trackside.ts";
+import { trackside } from "#client/text/trackside.ts";
 import { adjusterLabel } from "#client/widgets/adjuster-label.ts";
 import { Caution } from "#client/widgets/caution.tsx";
 import { Stepper } from "#client/widgets/stepper.tsx";

@@ -1,7 +1,7 @@
 /** A change that the rider made on the hill: reported until a mechanic confirms it. */
 
 import type { Device } from "#client/device/create-device.ts";
-import { trackside } from "#client/text/english/trackside.ts";
+import { trackside } from "#client/text/trackside.ts";
 import { adjusterLabel } from "#client/widgets/adjuster-label.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
 import { describeLedgerProblem } from "#core/ledger/write.ts";

@@ -1,8 +1,8 @@
 import { A } from "@solidjs/router";
 import { type Accessor, type JSX, Match, Switch } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
-import { common } from "#client/text/english/common.ts";
-import { trackside } from "#client/text/english/trackside.ts";
+import { common } from "#client/text/common.ts";
+import { trackside } from "#client/text/trackside.ts";
 import type { RiderBike } from "#core/team/roster.ts";
 import { createRiderAtHand, type RiderAtHand } from "./create-rider-at-hand.ts";
 

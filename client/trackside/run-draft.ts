@@ -1,5 +1,5 @@
 /** A run as it is being logged: everything open until it is said. */
-import { trackside } from "#client/text/english/trackside.ts";
+import { trackside } from "#client/text/trackside.ts";
 import type { End } from "#core/team/place.ts";
 import { type confidences, type EndFeedback, type FeelingOf, feelings, type Run } from "#core/weekend/run.ts";
 import { parseRunTime } from "./run-time.ts";

@@ -2,7 +2,7 @@ import { A, useNavigate } from "@solidjs/router";
 import { type Accessor, createSignal } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
 import { tabStorage } from "#client/device/storage/browser-storage.ts";
-import { trackside } from "#client/text/english/trackside.ts";
+import { trackside } from "#client/text/trackside.ts";
 import { Choice } from "#client/widgets/choice.tsx";
 import { formatClock } from "#client/widgets/format.ts";
 import { Problem } from "#client/widgets/problem.tsx";

@@ -1,5 +1,5 @@
 import { Show } from "solid-js";
-import { trackside } from "#client/text/english/trackside.ts";
+import { trackside } from "#client/text/trackside.ts";
 import { Choice } from "#client/widgets/choice.tsx";
 import type { RiderAtHand } from "./create-rider-at-hand.ts";
 

@@ -1,7 +1,7 @@
 import { A, useLocation } from "@solidjs/router";
 import { type Accessor, createMemo, For, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
-import { trackside } from "#client/text/english/trackside.ts";
+import { trackside } from "#client/text/trackside.ts";
 import { WeekendChoice } from "#client/widgets/weekend-choice.tsx";
 import type { RiderBike } from "#core/team/roster.ts";
 import { loggedRuns } from "#core/weekend/runs.ts";

@@ -1,7 +1,8 @@
 import { Route } from "@solidjs/router";
+import { withWords } from "#client/text/load-words.ts";
 import { lazyScreens } from "#client/widgets/lazy-screens.ts";
 
-export const loadTrackside = () => import("./trackside-screens.ts");
+export const loadTrackside = withWords(() => import("./trackside-screens.ts"));
 const screen = lazyScreens(loadTrackside);
 
 /** The trackside workplace: what a rider needs between two runs. */

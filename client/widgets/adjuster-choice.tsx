@@ -1,5 +1,5 @@
 import { For } from "solid-js";
-import { moments } from "#client/text/english/moments.ts";
+import { moments } from "#client/text/moments.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import { adjusterLabel } from "./adjuster-label.ts";
 

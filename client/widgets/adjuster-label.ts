@@ -1,5 +1,5 @@
 /** What an adjuster is called on a screen. */
-import { common } from "#client/text/english/common.ts";
+import { common } from "#client/text/common.ts";
 import { type AdjusterPath, parseAdjusterPath } from "#core/team/adjuster.ts";
 
 /** "Fork, main pressure"; "Front tyre, pressure". */

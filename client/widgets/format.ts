@@ -1,11 +1,16 @@
 /** Numbers, times and quantities as people read them. */
+import { formatTag } from "#client/text/language.ts";
 import type { TypedQuantity } from "#core/quantity/unit.ts";
 import { describeUnit } from "#core/team/quantity-schema.ts";
 
-const number = new Intl.NumberFormat("en", { maximumFractionDigits: 2, useGrouping: false });
-const signed = new Intl.NumberFormat("en", { maximumFractionDigits: 2, signDisplay: "exceptZero", useGrouping: false });
-const clock = new Intl.DateTimeFormat("en-GB", { hour: "2-digit", minute: "2-digit" });
-const dayAndClock = new Intl.DateTimeFormat("en-GB", {
+const number = new Intl.NumberFormat(formatTag(), { maximumFractionDigits: 2, useGrouping: false });
+const signed = new Intl.NumberFormat(formatTag(), {
+  maximumFractionDigits: 2,
+  signDisplay: "exceptZero",
+  useGrouping: false,
+});
+const clock = new Intl.DateTimeFormat(formatTag(), { hour: "2-digit", minute: "2-digit" });
+const dayAndClock = new Intl.DateTimeFormat(formatTag(), {
   weekday: "short",
   day: "numeric",
   month: "short",

@@ -1,5 +1,5 @@
 /** Where an entry is proven to be, in one sentence. */
-import { common } from "#client/text/english/common.ts";
+import { common } from "#client/text/common.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { memberName } from "./member-name.ts";
 

@@ -1,6 +1,6 @@
 import { For } from "solid-js";
-import { common } from "#client/text/english/common.ts";
-import { sentBack } from "#client/text/english/sent-back.ts";
+import { common } from "#client/text/common.ts";
+import { sentBack } from "#client/text/sent-back.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import type { LedgerRecord } from "#core/ledger/record.ts";
 import type { CourseType } from "#core/team/course-type.ts";

@@ -1,5 +1,5 @@
 import { createEffect, createSignal, onCleanup, Show } from "solid-js";
-import { common } from "#client/text/english/common.ts";
+import { common } from "#client/text/common.ts";
 import { roundToStep } from "#core/quantity/rounding.ts";
 import { formatNumber } from "./format.ts";
 import { makeHoldRepeat } from "./hold-repeat.ts";

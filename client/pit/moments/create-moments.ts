@@ -1,7 +1,7 @@
 /** Two moments of a bike's changelog, how they differ, and the way back to the first of them. */
 import { type Accessor, createMemo, createSignal } from "solid-js";
 import type { RiderBench } from "#client/pit/create-rider-bench.ts";
-import { moments as words } from "#client/text/english/moments.ts";
+import { moments as words } from "#client/text/moments.ts";
 import { type BackToMoment, backToMoment, backToMomentEntries } from "#core/planning/back-to-moment.ts";
 import { differencesBetween, settingsAt } from "#core/planning/bike-at-moment.ts";
 import { type DifferenceRow, differenceRows } from "./difference-rows.ts";

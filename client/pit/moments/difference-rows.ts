@@ -1,5 +1,5 @@
 /** What differs between two moments, in words. */
-import { moments as words } from "#client/text/english/moments.ts";
+import { moments as words } from "#client/text/moments.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
 import { adjusterName } from "#core/advice/adjuster-names.ts";
 import { decimalsOf } from "#core/advice/limits.ts";

@@ -1,7 +1,7 @@
 /** The moments of a bike's changelog to choose from, in words. */
 
 import { memberName, valueText } from "#client/pit/names.ts";
-import { moments as words } from "#client/text/english/moments.ts";
+import { moments as words } from "#client/text/moments.ts";
 import { formatMoment, formatQuantity } from "#client/widgets/format.ts";
 import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";

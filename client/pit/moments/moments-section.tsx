@@ -1,6 +1,6 @@
 import { For, Show } from "solid-js";
 import type { RiderBench } from "#client/pit/create-rider-bench.ts";
-import { moments as words } from "#client/text/english/moments.ts";
+import { moments as words } from "#client/text/moments.ts";
 import { BackSteps } from "./back-steps.tsx";
 import { createMoments } from "./create-moments.ts";
 import type { MomentChoice } from "./moment-choices.ts";

@@ -2,7 +2,7 @@
 import { type Accessor, createSignal, untrack } from "solid-js";
 import type { Device } from "#client/device/create-device.ts";
 import { type Acts, plainSentence } from "#client/pit/create-acts.ts";
-import { riderDetails } from "#client/text/english/rider-details.ts";
+import { riderDetails } from "#client/text/rider-details.ts";
 import { formatNumber, formatQuantity } from "#client/widgets/format.ts";
 import { convert, type TypedQuantity } from "#core/quantity/unit.ts";
 import type { Rider } from "#core/team/people.ts";

@@ -1,6 +1,6 @@
 import { createMemo, createSignal, Show } from "solid-js";
 import type { RiderBench } from "#client/pit/create-rider-bench.ts";
-import { riderDetails as words } from "#client/text/english/rider-details.ts";
+import { riderDetails as words } from "#client/text/rider-details.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
 import type { Rider } from "#core/team/people.ts";
 import { shareText } from "./create-rider-details.ts";

@@ -2,7 +2,7 @@ import { createMemo, Show } from "solid-js";
 import type { RiderBench } from "#client/pit/create-rider-bench.ts";
 import { Field } from "#client/pit/field.tsx";
 import { focusInvalidField } from "#client/pit/invalid-field.ts";
-import { riderDetails as words } from "#client/text/english/rider-details.ts";
+import { riderDetails as words } from "#client/text/rider-details.ts";
 import { Choice } from "#client/widgets/choice.tsx";
 import { formatNumber } from "#client/widgets/format.ts";
 import { Problem } from "#client/widgets/problem.tsx";

@@ -3,8 +3,8 @@ import { type Accessor, createSignal, untrack } from "solid-js";
 import { ulid } from "ulid";
 import type { Device } from "#client/device/create-device.ts";
 import { plainSentence } from "#client/pit/create-acts.ts";
-import { pit } from "#client/text/english/pit.ts";
-import { weekend as words } from "#client/text/english/weekend.ts";
+import { pit } from "#client/text/pit.ts";
+import { weekend as words } from "#client/text/weekend.ts";
 import { sessionKind } from "#core/weekend/record-kinds.ts";
 import { rebaseDraft } from "./rebase-draft.ts";
 import {

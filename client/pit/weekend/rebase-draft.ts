@@ -3,7 +3,7 @@
  * typed: fields that were not touched here take theirs; a field that both have
  * changed keeps what is typed here, and is told.
  */
-import { weekend as words } from "#client/text/english/weekend.ts";
+import { weekend as words } from "#client/text/weekend.ts";
 import { daysBetween, isDay } from "./calendar-day.ts";
 import type { SessionDraft, WeekendDraft } from "./weekend-draft.ts";
 

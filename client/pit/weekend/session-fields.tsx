@@ -1,5 +1,5 @@
 import { createMemo, Show } from "solid-js";
-import { weekend as words } from "#client/text/english/weekend.ts";
+import { weekend as words } from "#client/text/weekend.ts";
 import { Choice } from "#client/widgets/choice.tsx";
 import { sessionPurposes } from "#core/weekend/race-weekend.ts";
 import type { WeekendFormState } from "./create-weekend-form.ts";

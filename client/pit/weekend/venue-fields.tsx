@@ -1,7 +1,7 @@
 import { createMemo, createUniqueId, For, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
 import { Field } from "#client/pit/field.tsx";
-import { weekend as words } from "#client/text/english/weekend.ts";
+import { weekend as words } from "#client/text/weekend.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
 import { Stepper } from "#client/widgets/stepper.tsx";
 import type { WeekendFormState } from "./create-weekend-form.ts";

@@ -1,5 +1,5 @@
 /** A weekend as it is typed. */
-import { weekend as words } from "#client/text/english/weekend.ts";
+import { weekend as words } from "#client/text/weekend.ts";
 import type { RecordKind } from "#core/ledger/kind.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { knownValue } from "#core/team/roster.ts";

@@ -1,7 +1,7 @@
 import { A } from "@solidjs/router";
 import { Show } from "solid-js";
-import { data } from "#client/text/english/data.ts";
-import { weekend as words } from "#client/text/english/weekend.ts";
+import { data } from "#client/text/data.ts";
+import { weekend as words } from "#client/text/weekend.ts";
 
 /** To change the weekend that the board shows, and to enter a new one: the main act while there is none. */
 export function WeekendLinks(props: { weekendId: string | undefined }) {

@@ -1,5 +1,5 @@
 /** What is wrong with a weekend as it is typed: one sentence, in the order of the fields on the page. */
-import { weekend as words } from "#client/text/english/weekend.ts";
+import { weekend as words } from "#client/text/weekend.ts";
 import type { RecordKind } from "#core/ledger/kind.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { readValue } from "#core/ledger/read-record.ts";

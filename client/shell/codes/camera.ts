@@ -1,5 +1,5 @@
 /** The device's camera, for reading codes. Nothing is recorded, and no sound is asked for. */
-import { handOffCodes } from "#client/text/english/hand-off-codes.ts";
+import { handOffCodes } from "#client/text/hand-off-codes.ts";
 
 export type OpenedCamera =
   | { readonly ok: true; readonly stream: MediaStream }

@@ -4,7 +4,7 @@ import type { CodeKind } from "#client/device/hand-off/codes/code-frame.ts";
 import { collectCodes } from "#client/device/hand-off/codes/collect-codes.ts";
 import type { Picture } from "#client/device/hand-off/codes/picture.ts";
 import type { CodeReader } from "#client/device/hand-off/codes/read-code.ts";
-import { handOffCodes } from "#client/text/english/hand-off-codes.ts";
+import { handOffCodes } from "#client/text/hand-off-codes.ts";
 import { closeCamera, openCamera, pageCameras } from "./camera.ts";
 import { pageCodeReader } from "./page-code-reader.ts";
 

@@ -3,7 +3,7 @@ import { createEffect, createMemo, createSignal, onCleanup } from "solid-js";
 import type { CodeSequence } from "#client/device/hand-off/codes/code-sequence.ts";
 import { codeModules, codePicture } from "#client/device/hand-off/codes/draw-code.ts";
 import type { Picture } from "#client/device/hand-off/codes/picture.ts";
-import { handOffCodes } from "#client/text/english/hand-off-codes.ts";
+import { handOffCodes } from "#client/text/hand-off-codes.ts";
 
 /**
  * Five codes a second. A part of the picture that turns dark and light again with each code flashes two and a half

@@ -3,8 +3,8 @@ import { createSignal } from "solid-js";
 import type { Device } from "#client/device/create-device.ts";
 import type { CodeKind } from "#client/device/hand-off/codes/code-frame.ts";
 import { type CodeSequence, createCodeSequence } from "#client/device/hand-off/codes/code-sequence.ts";
-import { handOff } from "#client/text/english/hand-off.ts";
-import { handOffCodes } from "#client/text/english/hand-off-codes.ts";
+import { handOff } from "#client/text/hand-off.ts";
+import { handOffCodes } from "#client/text/hand-off-codes.ts";
 
 export type HandOverState =
   | { readonly state: "reading" /** Why the last attempt came to nothing. */; readonly sentence?: string }

@@ -5,7 +5,7 @@ import type { CodeKind } from "#client/device/hand-off/codes/code-frame.ts";
 import { type CodeSequence, createCodeSequence } from "#client/device/hand-off/codes/code-sequence.ts";
 import { readBundle } from "#client/device/hand-off/read-bundle.ts";
 import { createTakeIn } from "#client/shell/create-take-in.ts";
-import { handOff } from "#client/text/english/hand-off.ts";
+import { handOff } from "#client/text/hand-off.ts";
 
 export function createTakeInByCodes(device: Device) {
   const takeIn = createTakeIn(device);

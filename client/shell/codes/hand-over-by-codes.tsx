@@ -1,8 +1,8 @@
 import { A } from "@solidjs/router";
 import { Match, Show, Switch } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
-import { handOff } from "#client/text/english/hand-off.ts";
-import { handOffCodes } from "#client/text/english/hand-off-codes.ts";
+import { handOff } from "#client/text/hand-off.ts";
+import { handOffCodes } from "#client/text/hand-off-codes.ts";
 import { Problem } from "#client/widgets/problem.tsx";
 import { createHandOverByCodes, type HandOverState } from "./create-hand-over-by-codes.ts";
 import { ScanCodes } from "./scan-codes.tsx";

@@ -1,6 +1,6 @@
 import { Match, Show, Switch } from "solid-js";
 import type { CodeKind } from "#client/device/hand-off/codes/code-frame.ts";
-import { handOffCodes } from "#client/text/english/hand-off-codes.ts";
+import { handOffCodes } from "#client/text/hand-off-codes.ts";
 import { Problem } from "#client/widgets/problem.tsx";
 import { cameraObstacle, pageCameras } from "./camera.ts";
 import { createCodeScan, type ScanState } from "./create-code-scan.ts";

@@ -1,6 +1,6 @@
 import { type JSX, Show } from "solid-js";
 import type { CodeSequence } from "#client/device/hand-off/codes/code-sequence.ts";
-import { handOffCodes } from "#client/text/english/hand-off-codes.ts";
+import { handOffCodes } from "#client/text/hand-off-codes.ts";
 import { createCodeShow, pagePace } from "./create-code-show.ts";
 
 /** One code, or one after the other until somebody pauses; as large as the screen lets it be. What to do with it is said beside it. */

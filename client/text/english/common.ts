@@ -15,6 +15,7 @@ export const common = {
   again: "Try again",
   toStart: "To the start",
   back: "Back",
+  language: "Language",
   save: "Save",
   cancel: "Cancel",
   close: "Close",

@@ -1,8 +1,8 @@
 /** What a first visit loads before anybody has said who he is, beside the bare minimum of the libraries under it. */
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { gzipSync } from "node:zlib";
-import { build } from "vite";
+import { build, type InlineConfig } from "vite";
 import { root } from "#tests/source-files.ts";
 import { line } from "../measure.ts";
 
@@ -26,9 +26,9 @@ document_.on("update", () => setText(schema.parse(document_.getMap("bare").toJSO
 render(() => text(), document.body);
 `;
 
-/** Judges what is built in `client/dist`. */
+/** Judges the client as it is built. */
 export async function benchFirstVisit(write: (text: string) => void): Promise<boolean> {
-  const ours = firstVisitBytes(join(root, "client/dist"));
+  const ours = await firstVisitBytes();
   const withMini = await bareBytes("zod/mini");
   const withZod = await bareBytes("zod");
   const times = ours / withMini;
@@ -45,15 +45,24 @@ export async function benchFirstVisit(write: (text: string) => void): Promise<bo
   return kept;
 }
 
-/** Gzipped bytes of the scripts that the page itself names: its entry, and what that cannot start without. */
-function firstVisitBytes(dist: string): number {
-  const page = readFileSync(join(dist, "index.html"), "utf8");
-  const scripts = [
-    ...page.matchAll(/<script[^>]* src="([^"]+)"/g),
-    ...page.matchAll(/<link rel="modulepreload"[^>]* href="([^"]+)"/g),
-  ].flatMap(([, path]) => path ?? []);
-  if (scripts.length === 0) throw new Error("The built page names no script.");
-  return scripts.reduce((sum, path) => sum + gzipSync(readFileSync(join(dist, path))).length, 0);
+/**
+ * Gzipped bytes of the scripts that run before the first screen is there: the page's entry, the screens and the English
+ * texts that it loads, and what these cannot start without.
+ */
+async function firstVisitBytes(): Promise<number> {
+  const chunks = await built({ configFile: `${root}/vite.config.ts`, root: `${root}/client` });
+  const byFile = new Map(chunks.map((chunk) => [chunk.fileName, chunk]));
+  const entry = chunks.find((chunk) => chunk.isEntry);
+  if (!entry) throw new Error("The built page has no entry.");
+  const first = entry.dynamicImports.filter((file) => {
+    const source = byFile.get(file)?.facadeModuleId ?? "";
+    return source.endsWith("/show-app.tsx") || source.endsWith("/english/first-screens.ts");
+  });
+  if (first.length !== 2) throw new Error("The page's entry does not load the screens and the English texts.");
+  const needed = new Set([entry.fileName, ...first]);
+  // A set's iteration reaches what is added meanwhile.
+  for (const file of needed) for (const imported of byFile.get(file)?.imports ?? []) needed.add(imported);
+  return chunks.reduce((sum, chunk) => sum + (needed.has(chunk.fileName) ? gzipSync(chunk.code).length : 0), 0);
 }
 
 /** Gzipped bytes of the libraries bundled alone, with the client's target. */
@@ -62,18 +71,23 @@ async function bareBytes(zod: "zod" | "zod/mini"): Promise<number> {
   try {
     const entry = join(folder, "bare.js");
     writeFileSync(entry, `${libraries}import * as z from "${zod}";\n${use}`);
-    const built = await build({
+    const chunks = await built({
       configFile: false,
       root: folder,
-      logLevel: "error",
-      build: { target: "es2022", write: false, rollupOptions: { input: entry } },
+      build: { target: "es2022", rollupOptions: { input: entry } },
     });
-    const [output] = Array.isArray(built) ? built : [built];
-    if (output === undefined || !("output" in output)) throw new Error("Vite has built nothing.");
-    return output.output.reduce((sum, file) => sum + (file.type === "chunk" ? gzipSync(file.code).length : 0), 0);
+    return chunks.reduce((sum, chunk) => sum + gzipSync(chunk.code).length, 0);
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
+}
+
+/** What a build makes, without writing it. */
+async function built(config: InlineConfig) {
+  const made = await build({ ...config, logLevel: "error", build: { ...config.build, write: false } });
+  const [output] = Array.isArray(made) ? made : [made];
+  if (output === undefined || !("output" in output)) throw new Error("Vite has built nothing.");
+  return output.output.filter((file) => file.type === "chunk");
 }
 
 function kilobytes(bytes: number): string {
