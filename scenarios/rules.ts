@@ -1,4 +1,4 @@
 /** Prints the rule book as markdown: `npm run rules`. */
-import { ruleBookMarkdown } from "#core/advice/rule-book.ts";
+import { ruleBookMarkdown } from "#core/advice/rule-book-markdown.ts";
 
 process.stdout.write(ruleBookMarkdown());

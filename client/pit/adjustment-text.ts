@@ -1,13 +1,13 @@
 /** An adjustment in words. */
 import { pit } from "#client/text/pit.ts";
+import { trade } from "#client/text/trade.ts";
 import { formatDifference, formatQuantity } from "#client/widgets/format.ts";
-import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { Adjustment, ProposedSetting } from "#core/advice/adjustment.ts";
 import type { TypedQuantity } from "#core/quantity/unit.ts";
 
 /** "Fork main pressure: 62 psi → 66 psi". */
 export function settingLine({ path, from, to }: ProposedSetting): string {
-  return pit.feedback.changed(adjusterName(path), formatQuantity(from), formatQuantity(to));
+  return pit.feedback.changed(trade.adjuster(path), formatQuantity(from), formatQuantity(to));
 }
 
 /** How much it changes by, free of the dust of floating point. */
@@ -24,5 +24,5 @@ export function adjustmentSizeText(setting: ProposedSetting): string {
 
 /** What called for it: "Front: sag above target". */
 export function causeLine({ end, symptoms }: Pick<Adjustment, "end" | "symptoms">): string {
-  return pit.advice.cause(pit.feedback.ends[end], symptoms.join(", "));
+  return pit.advice.cause(pit.feedback.ends[end], symptoms.map((symptom) => trade.symptoms[symptom]).join(", "));
 }

@@ -1,7 +1,7 @@
 import { For, Show } from "solid-js";
 import { pit } from "#client/text/pit.ts";
+import { trade } from "#client/text/trade.ts";
 import { Caution } from "#client/widgets/caution.tsx";
-import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { Adjustment, AdviceInput } from "#core/advice/adjustment.ts";
 import { adjustmentEntries } from "#core/planning/entries.ts";
 import type { LoggedRun } from "#core/weekend/runs.ts";
@@ -19,16 +19,17 @@ export function AdjustmentView(props: {
   adjustment: Adjustment;
 }) {
   const setting = () => props.adjustment.setting;
+  const rule = () => trade.rule(props.adjustment.rule);
   const put = (): void => {
     const occasion = props.bench.occasionFor(props.logged.run.session);
     if (!occasion) return;
-    const done = pit.advice.putDone(adjusterName(setting().path), valueText(setting().to));
+    const done = pit.advice.putDone(trade.adjuster(setting().path), valueText(setting().to));
     props.bench.acts.write(adjustmentEntries(occasion, props.logged, props.adjustment), done);
   };
   return (
     <div class="stack">
       <p class="pit-adjustment">
-        <span class="pit-adjustment-name">{adjusterName(setting().path)}</span>
+        <span class="pit-adjustment-name">{trade.adjuster(setting().path)}</span>
         <span class="value-large">{adjustmentSizeText(setting())}</span>
         <span class="value">
           {valueText(setting().from)} → {valueText(setting().to)}
@@ -48,14 +49,14 @@ export function AdjustmentView(props: {
       </p>
       <dl class="pit-why">
         <dt>{pit.advice.reason}</dt>
-        <dd>{props.adjustment.reason}</dd>
+        <dd>{rule()?.reason}</dd>
         <dt>{pit.advice.notice}</dt>
-        <dd>{props.adjustment.notice}</dd>
+        <dd>{rule()?.notice}</dd>
         <dt>{pit.advice.otherwise}</dt>
-        <dd>{props.adjustment.otherwise}</dd>
+        <dd>{rule()?.otherwise}</dd>
         <Show when={props.adjustment.limits.length > 0}>
           <dt>{pit.advice.limits}</dt>
-          <For each={props.adjustment.limits}>{(limit) => <dd>{limit}</dd>}</For>
+          <For each={props.adjustment.limits}>{(limit) => <dd>{trade.hindrance(limit)}</dd>}</For>
         </Show>
       </dl>
       <PredictionTable adjustment={props.adjustment} />

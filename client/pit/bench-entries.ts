@@ -3,7 +3,7 @@
 import { DEFAULT_PUMP } from "#core/advice/bench-operations.ts";
 import { benchReading } from "#core/advice/bench-reading.ts";
 import { type BenchStep, benchSequence } from "#core/advice/bench-sequence.ts";
-import { settable } from "#core/advice/limits.ts";
+import { type LimitProblem, settable } from "#core/advice/limits.ts";
 import type { Cause } from "#core/ledger/cause.ts";
 import { type EntriesResult, type Occasion, settingEntries } from "#core/planning/entries.ts";
 import type { SetupSheet, SheetRow } from "#core/planning/setup-sheet.ts";
@@ -17,8 +17,8 @@ export type GoBackTo = "weekend" | "baseline";
 export interface GoBackPlan {
   /** In the safe order; none when all of it is on the bike already. */
   readonly steps: readonly BenchStep[];
-  /** What no order can reach, one sentence each. */
-  readonly blocked: readonly string[];
+  /** What no order can reach: the limits that forbid it. */
+  readonly blocked: readonly LimitProblem[];
   /** Adjusters in dispute: somebody has to look at the bike first. */
   readonly leftOut: readonly AdjusterPath[];
 }
@@ -56,7 +56,7 @@ export function goBackPlan(sheet: SetupSheet, onTheBike: SetupValues, to: GoBack
 /** The entries of a way back, in the order of its steps; refused as a whole when part of it is blocked. */
 export function goBackEntries(sheet: SetupSheet, occasion: Occasion, to: GoBackTo, path?: AdjusterPath): EntriesResult {
   const plan = goBackPlan(sheet, occasion.onTheBike, to, path);
-  if (plan.blocked.length > 0) return { ok: false, sentence: plan.blocked.join(" ") };
+  if (plan.blocked.length > 0) return { ok: false, problem: { type: "limits", problems: plan.blocked } };
   const cause: Cause =
     to === "weekend"
       ? { type: "conditions", session: sheet.session.id }

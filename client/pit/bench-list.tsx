@@ -1,7 +1,7 @@
 import { For, Show } from "solid-js";
 import { pit } from "#client/text/pit.ts";
+import { trade } from "#client/text/trade.ts";
 import { makeOneTouch } from "#client/widgets/one-touch.ts";
-import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { BenchStep } from "#core/advice/bench-sequence.ts";
 import type { SetupSheet } from "#core/planning/setup-sheet.ts";
 import { tickEntries } from "./bench-entries.ts";
@@ -20,7 +20,7 @@ export function BenchList(props: { bench: RiderBench; sheet: SetupSheet }) {
     if (occasion) props.bench.acts.write(tickEntries(props.sheet, occasion, done), said);
   };
   const tickOne = (step: BenchStep, moment: number): void => {
-    if (isMeant(moment)) tick([step], pit.bench.ticked(adjusterName(step.path), valueText(step.to)));
+    if (isMeant(moment)) tick([step], pit.bench.ticked(trade.adjuster(step.path), valueText(step.to)));
   };
   return (
     <section class="stack">
@@ -30,7 +30,7 @@ export function BenchList(props: { bench: RiderBench; sheet: SetupSheet }) {
         <div class="card alarm">
           <strong>{pit.bench.blocked}</strong>
           <ul>
-            <For each={props.sheet.sequence.blocked}>{(sentence) => <li>{sentence}</li>}</For>
+            <For each={props.sheet.sequence.blocked}>{(problem) => <li>{trade.limit(problem)}</li>}</For>
           </ul>
         </div>
       </Show>

@@ -1,6 +1,6 @@
 import { For } from "solid-js";
 import { pit } from "#client/text/pit.ts";
-import { adjusterName } from "#core/advice/adjuster-names.ts";
+import { trade } from "#client/text/trade.ts";
 import type { BenchStep } from "#core/advice/bench-sequence.ts";
 import { valueText } from "./names.ts";
 import { operationText } from "./operation-text.ts";
@@ -10,7 +10,7 @@ export function BenchStepRow(props: { step: BenchStep; number: number; onTick: (
   return (
     <li class="card pit-step">
       <h3>
-        {props.number}. {adjusterName(props.step.path)}
+        {props.number}. {trade.adjuster(props.step.path)}
       </h3>
       <p class="pit-step-values">
         <span class="value">{valueText(props.step.to)}</span>{" "}
@@ -19,7 +19,7 @@ export function BenchStepRow(props: { step: BenchStep; number: number; onTick: (
       <button
         type="button"
         class="pit-tick"
-        aria-label={pit.bench.tickLabel(adjusterName(props.step.path), valueText(props.step.to))}
+        aria-label={pit.bench.tickLabel(trade.adjuster(props.step.path), valueText(props.step.to))}
         onClick={(event) => props.onTick(event.timeStamp)}
       >
         {pit.bench.tick}

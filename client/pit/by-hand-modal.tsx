@@ -1,11 +1,11 @@
 import { createMemo, createUniqueId, For, Show } from "solid-js";
 import { common } from "#client/text/common.ts";
 import { pit } from "#client/text/pit.ts";
+import { trade } from "#client/text/trade.ts";
 import { Caution } from "#client/widgets/caution.tsx";
 import { Modal } from "#client/widgets/modal.tsx";
 import { Problem } from "#client/widgets/problem.tsx";
 import { Stepper } from "#client/widgets/stepper.tsx";
-import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import type { LoggedRun } from "#core/weekend/runs.ts";
 import { createByHand } from "./create-by-hand.ts";
@@ -36,7 +36,7 @@ export function ByHandModal(props: { bench: RiderBench; path: AdjusterPath; run?
             <For each={form.paths()}>
               {(path) => (
                 <option value={path} selected={path === form.draft().path}>
-                  {adjusterName(path)}
+                  {trade.adjuster(path)}
                 </option>
               )}
             </For>

@@ -1,6 +1,4 @@
 /** A value set by hand, as entries to write. */
-import { pit } from "#client/text/pit.ts";
-import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { Cause } from "#core/ledger/cause.ts";
 import { decisionEntry, type EntriesResult, type Occasion, settingEntries } from "#core/planning/entries.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
@@ -17,7 +15,7 @@ export interface ByHandDraft {
 /** The setting, and with `run` that the run is answered by it. */
 export function byHandEntries(occasion: Occasion, { path, value, note }: ByHandDraft, run?: LoggedRun): EntriesResult {
   const found = mountedAdjuster(occasion.mounted.parts, path);
-  if (!found || value === undefined) return { ok: false, sentence: pit.byHand.needsValue(adjusterName(path)) };
+  if (!found || value === undefined) return { ok: false, problem: { type: "no value", path } };
   const words = note.trim();
   const cause: Cause = { type: "by hand", ...(words !== "" && { note: words }), ...(run && { run: run.id }) };
   const settings = settingEntries(occasion, { [path]: { value, unit: found.adjuster.unit } }, cause);

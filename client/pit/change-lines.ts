@@ -1,9 +1,9 @@
 /** A rider's changelog in words, with what an undo of each line would go back to. */
 import { pit } from "#client/text/pit.ts";
+import { trade } from "#client/text/trade.ts";
 import { formatMoment, formatQuantity } from "#client/widgets/format.ts";
-import { adjusterName } from "#core/advice/adjuster-names.ts";
 import { type Ledger, settledValue } from "#core/ledger/ledger.ts";
-import { answeredRun, describeCause } from "#core/planning/changelog-text.ts";
+import { answeredRun } from "#core/planning/changelog-text.ts";
 import type { TypedQuantity } from "#core/quantity/unit.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import { type Change, changelog } from "#core/weekend/changelog.ts";
@@ -43,13 +43,13 @@ function lineOf(ledger: Ledger, change: Change): ChangeLine {
   return {
     id: change.id,
     path: change.path,
-    adjuster: adjusterName(change.path),
+    adjuster: trade.adjuster(change.path),
     weekend: change.weekend,
     from: change.from.length === 0 ? pit.changelog.nothing : change.from.map(formatQuantity).join(pit.disputes.and),
     to: change.to ? formatQuantity(change.to) : pit.changelog.nothing,
     when: formatMoment(change.at),
     who: memberName(ledger, change.by),
-    why: describeCause(change),
+    why: trade.cause(change),
     run: first?.value && runName(ledger, { run: first.value, at: first.at }),
     standing: change.standing && pit.changelog.standings[change.standing],
     holds: holdsOf(ledger, change),
@@ -70,7 +70,7 @@ function undoOf(ledger: Ledger, change: Change): ChangeLine["undo"] {
   if (current.state === "disputed") return undefined;
   const { changelog: words } = pit;
   const now = settledValue(current);
-  const name = adjusterName(change.path);
+  const name = trade.adjuster(change.path);
   if (before.current.state === "absent") {
     return change.current && now ? { label: words.undoNone, done: words.undone(name, words.nothing) } : undefined;
   }

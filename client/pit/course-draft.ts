@@ -7,7 +7,6 @@ import { pit } from "#client/text/pit.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { readValue } from "#core/ledger/read-record.ts";
 import type { WriteEntry } from "#core/ledger/write.ts";
-import type { EntriesResult } from "#core/planning/entries.ts";
 import { fromSi, type TypedQuantity, toSi } from "#core/quantity/unit.ts";
 import { type CourseType, courseTypes } from "#core/team/course-type.ts";
 import type { Ground } from "#core/team/ground.ts";
@@ -74,7 +73,7 @@ export function disputedParts(ledger: Ledger, plan: Programme): readonly string[
 
 export type CourseEntries =
   | { readonly ok: true; readonly entries: readonly WriteEntry[]; readonly written: readonly string[] }
-  | Extract<EntriesResult, { ok: false }>;
+  | { readonly ok: false; readonly sentence: string };
 
 /**
  * The entries for what differs from what was known when the screen opened (`opened`), or is in dispute now. A session

@@ -1,6 +1,7 @@
 /** Writing from the pit: what was done is said, what could not be done is said with the reason. */
 import { type Accessor, createSignal } from "solid-js";
 import type { Device } from "#client/device/create-device.ts";
+import { trade } from "#client/text/trade.ts";
 import { describeLedgerProblem, type LedgerProblem, type WriteResult } from "#core/ledger/write.ts";
 import type { EntriesResult } from "#core/planning/entries.ts";
 
@@ -41,7 +42,7 @@ export function createActs(device: Device): Acts {
     refuse,
     write: (entries, done) => {
       if (entries.ok) return wrote(device.write(entries.entries), done);
-      refuse(entries.sentence);
+      refuse(trade.entryProblem(entries.problem));
       return false;
     },
   };

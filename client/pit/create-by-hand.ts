@@ -1,8 +1,8 @@
 /** A value set by hand while its dialog is open. */
 import { type Accessor, createMemo, createSignal, untrack } from "solid-js";
 import { pit } from "#client/text/pit.ts";
+import { trade } from "#client/text/trade.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
-import { adjusterName } from "#core/advice/adjuster-names.ts";
 import { convert, type TypedQuantity } from "#core/quantity/unit.ts";
 import type { Adjuster, AdjusterPath } from "#core/team/adjuster.ts";
 import { mountedAdjuster, mountedAdjusters } from "#core/team/roster.ts";
@@ -59,12 +59,12 @@ export function createByHand(bench: RiderBench, path: AdjusterPath, run?: Logged
       if (!occasion) return false;
       const entries = byHandEntries(occasion, draft(), run);
       if (!entries.ok) {
-        setProblem(entries.sentence);
+        setProblem(trade.entryProblem(entries.problem));
         return false;
       }
       const wrote = bench.device.write(entries.entries);
       if (!wrote.ok) setProblem(plainSentence(wrote.problem));
-      else bench.acts.wrote(wrote, pit.byHand.saved(adjusterName(draft().path), savedText()));
+      else bench.acts.wrote(wrote, pit.byHand.saved(trade.adjuster(draft().path), savedText()));
       return wrote.ok;
     },
   };

@@ -1,9 +1,9 @@
 /** A disputed adjuster while it is shown: its claims, and settling it. */
 import type { Accessor } from "solid-js";
 import { pit } from "#client/text/pit.ts";
+import { trade } from "#client/text/trade.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
-import { adjusterName } from "#core/advice/adjuster-names.ts";
-import { checkValue, describeLimitProblem } from "#core/advice/limits.ts";
+import { checkValue } from "#core/advice/limits.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import { type MountedAdjuster, mountedAdjuster } from "#core/team/roster.ts";
 import { settingKey } from "#core/weekend/on-the-bike.ts";
@@ -32,7 +32,7 @@ export function createDispute(bench: RiderBench, path: AdjusterPath): DisputeSta
     const mounted = bench.mounted();
     if (!mounted) return;
     const result = device.resolve(settingKind, settingKey(mounted.riderId, mounted.bikeId, path), setting);
-    acts.wrote(result, pit.disputes.settled(adjusterName(path), formatQuantity(setting.quantity)));
+    acts.wrote(result, pit.disputes.settled(trade.adjuster(path), formatQuantity(setting.quantity)));
   };
   return {
     claims: () => {
@@ -48,10 +48,10 @@ export function createDispute(bench: RiderBench, path: AdjusterPath): DisputeSta
       const adjuster = found();
       const occasion = bench.occasion();
       if (!adjuster || !occasion) return;
-      if (value === undefined) return acts.refuse(pit.byHand.needsValue(adjusterName(path)));
+      if (value === undefined) return acts.refuse(trade.entryProblem({ type: "no value", path }));
       const quantity = { value, unit: adjuster.adjuster.unit };
       const problem = checkValue(occasion.mounted, path, quantity, occasion.onTheBike);
-      if (problem) return acts.refuse(describeLimitProblem(problem));
+      if (problem) return acts.refuse(trade.limit(problem));
       write(settledByReading(quantity, occasion));
     },
   };

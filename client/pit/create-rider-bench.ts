@@ -1,9 +1,10 @@
 /** All that the bench of one rider shows, derived from the ledger, and the acts on it. */
 import { type Accessor, createMemo } from "solid-js";
 import type { Device } from "#client/device/create-device.ts";
+import { trade } from "#client/text/trade.ts";
 import { type Current, settledValue } from "#core/ledger/ledger.ts";
 import type { Occasion } from "#core/planning/entries.ts";
-import { describeSheetProblem, type SetupSheet, setupSheet } from "#core/planning/setup-sheet.ts";
+import { type SetupSheet, setupSheet } from "#core/planning/setup-sheet.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import { type RiderBike, riderBike } from "#core/team/roster.ts";
 import { settingsOnBike } from "#core/weekend/on-the-bike.ts";
@@ -68,7 +69,7 @@ export function createRiderBench(device: Device, chosen: ChosenSession, riderId:
     sheet,
     sheetProblem: () => {
       const found = result();
-      return found.ok ? undefined : describeSheetProblem(found.problem);
+      return found.ok ? undefined : trade.sheetProblem(found.problem);
     },
     occasion: createMemo(() => occasionFor(chosen.session()?.id)),
     occasionFor,

@@ -3,7 +3,7 @@ import { type Accessor, createSignal, untrack } from "solid-js";
 import { ulid } from "ulid";
 import { common } from "#client/text/common.ts";
 import { pit } from "#client/text/pit.ts";
-import { adjusterName } from "#core/advice/adjuster-names.ts";
+import { trade } from "#client/text/trade.ts";
 import { serviceEntries } from "#core/planning/service-entries.ts";
 import { type ServiceWork, worksOf } from "#core/service/service-work.ts";
 import { valuesOnBike } from "#core/weekend/on-the-bike.ts";
@@ -59,7 +59,7 @@ export function createServiceForm({ bench, place, newId = ulid }: ServiceFormCon
     draft,
     problem,
     settings: () => settingLines(valuesOnBike(bench.settings())),
-    disputed: () => bench.disputed().map(adjusterName).join(", "),
+    disputed: () => bench.disputed().map(trade.adjuster).join(", "),
     set: (fields) => {
       setDraft((now) => ({ ...now, ...fields }));
       setProblem(undefined);
@@ -80,7 +80,7 @@ export function createServiceForm({ bench, place, newId = ulid }: ServiceFormCon
         ...(hoursBefore !== undefined && { hoursBefore }),
         ...(weekendId !== undefined && { weekendId }),
       });
-      if (!entries.ok) return refuse(entries.sentence);
+      if (!entries.ok) return refuse(trade.entryProblem(entries.problem));
       const wrote = bench.device.write(entries.entries);
       if (!wrote.ok) return refuse(plainSentence(wrote.problem));
       return bench.acts.wrote(wrote, pit.service.saved(common.places[place], workName(place, what)));

@@ -1,7 +1,7 @@
 import { createMemo, createSignal, Show } from "solid-js";
 import { common } from "#client/text/common.ts";
 import { pit } from "#client/text/pit.ts";
-import { adjusterName } from "#core/advice/adjuster-names.ts";
+import { trade } from "#client/text/trade.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import { createDispute } from "./create-dispute.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
@@ -13,9 +13,9 @@ export function DisputeCard(props: { bench: RiderBench; path: AdjusterPath }) {
   const dispute = createMemo(() => createDispute(props.bench, props.path));
   const [other, setOther] = createSignal(false);
   return (
-    <section class="card alarm stack" aria-label={`${pit.disputes.title}: ${adjusterName(props.path)}`}>
+    <section class="card alarm stack" aria-label={`${pit.disputes.title}: ${trade.adjuster(props.path)}`}>
       <h2>
-        {pit.disputes.title}: {adjusterName(props.path)}
+        {pit.disputes.title}: {trade.adjuster(props.path)}
       </h2>
       <p>{pit.disputes.look}</p>
       <ul class="plain stack">

@@ -1,9 +1,9 @@
 /** The claims of a disputed adjuster in words, and settling it. */
 import { pit } from "#client/text/pit.ts";
+import { trade } from "#client/text/trade.ts";
 import { formatMoment, formatQuantity } from "#client/widgets/format.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import type { LedgerRecord } from "#core/ledger/record.ts";
-import { describeCause } from "#core/planning/changelog-text.ts";
 import type { Occasion } from "#core/planning/entries.ts";
 import { dimensionOf, type TypedQuantity } from "#core/quantity/unit.ts";
 import type { Setting } from "#core/weekend/setting.ts";
@@ -29,7 +29,7 @@ export function claimLines(ledger: Ledger, claims: readonly LedgerRecord<Setting
     who: memberName(ledger, claim.by),
     when: formatMoment(claim.at),
     device: claim.device,
-    why: describeCause({ cause: claim.cause, voided: claim.voided?.reason }),
+    why: trade.cause({ cause: claim.cause, voided: claim.voided?.reason }),
   }));
 }
 

@@ -2,8 +2,8 @@
 import { pit } from "#client/text/pit.ts";
 import { riderDetails } from "#client/text/rider-details.ts";
 import { sentBack } from "#client/text/sent-back.ts";
+import { trade } from "#client/text/trade.ts";
 import { weekend } from "#client/text/weekend.ts";
-import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { standingSendBacks } from "#core/planning/sent-back.ts";
 import { serviceKind, servicePlanKind } from "#core/planning/service-kinds.ts";
@@ -52,7 +52,7 @@ function lineOf(ledger: Ledger, dispute: Dispute): Omit<DisputeLine, "id"> {
   switch (kind) {
     case settingKind.kind: {
       const path = parseSettingKey(key)?.path;
-      return { rider, sentence: settingSentence(ledger, dispute, path ? adjusterName(path) : key), path: riderPath };
+      return { rider, sentence: settingSentence(ledger, dispute, path ? trade.adjuster(path) : key), path: riderPath };
     }
     case courseKind.kind:
       return { rider: undefined, sentence: pit.disputes.ofCourse, path: "/pit/course" };

@@ -1,6 +1,6 @@
 import { createMemo, For, Show } from "solid-js";
 import { pit } from "#client/text/pit.ts";
-import { adjusterName } from "#core/advice/adjuster-names.ts";
+import { trade } from "#client/text/trade.ts";
 import type { SetupSheet } from "#core/planning/setup-sheet.ts";
 import { type GoBackTo, goBackEntries, goBackPlan } from "./bench-entries.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
@@ -51,17 +51,17 @@ function Way(props: {
             <For each={plan().steps}>
               {(step) => (
                 <li>
-                  {adjusterName(step.path)}: <strong>{valueText(step.to)}</strong>{" "}
+                  {trade.adjuster(step.path)}: <strong>{valueText(step.to)}</strong>{" "}
                   {step.from ? pit.bench.from(valueText(step.from)) : pit.bench.fromUnknown}
                 </li>
               )}
             </For>
           </ol>
         </details>
-        <For each={plan().blocked}>{(sentence) => <p class="problem">{sentence}</p>}</For>
+        <For each={plan().blocked}>{(problem) => <p class="problem">{trade.limit(problem)}</p>}</For>
       </Show>
       <Show when={plan().leftOut.length > 0}>
-        <p>{pit.goBack.leftOut(plan().leftOut.map(adjusterName).join(", "))}</p>
+        <p>{pit.goBack.leftOut(plan().leftOut.map(trade.adjuster).join(", "))}</p>
       </Show>
     </div>
   );

@@ -5,8 +5,8 @@
  */
 import { common } from "#client/text/common.ts";
 import { pit } from "#client/text/pit.ts";
+import { trade } from "#client/text/trade.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
-import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { type LedgerRecord, splitSubject } from "#core/ledger/record.ts";
 import { serviceKind } from "#core/planning/service-kinds.ts";
@@ -71,5 +71,5 @@ function describe(records: readonly LedgerRecord[]): string {
   if (settings.length > 1) return pit.undo.settings(settings.length);
   const path = parseSettingKey(splitSubject(only.subject).key)?.path;
   const { quantity } = only.value as Setting;
-  return pit.undo.setting(path ? adjusterName(path) : only.subject, formatQuantity(quantity));
+  return pit.undo.setting(path ? trade.adjuster(path) : only.subject, formatQuantity(quantity));
 }

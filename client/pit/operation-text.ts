@@ -1,6 +1,6 @@
 /** The hand operations of a step at the bench, in words. */
 import { pit } from "#client/text/pit.ts";
-import { adjusterName } from "#core/advice/adjuster-names.ts";
+import { trade } from "#client/text/trade.ts";
 import type { BenchOperation } from "#core/advice/bench-operations.ts";
 import { valueText } from "./names.ts";
 
@@ -15,7 +15,7 @@ export function operationText(operation: BenchOperation): string {
       return expect && leakBelow ? `${words} ${bench.firstReading(valueText(expect), valueText(leakBelow))}` : words;
     }
     case "set the pressure":
-      return bench.setTo(adjusterName(operation.path), valueText(operation.to));
+      return bench.setTo(trade.adjuster(operation.path), valueText(operation.to));
     case "check again":
       return bench.checkAgain(valueText(operation.expect));
     case "change the spacers":

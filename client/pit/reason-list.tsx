@@ -1,5 +1,6 @@
 import { For, Show } from "solid-js";
 import { pit } from "#client/text/pit.ts";
+import { trade } from "#client/text/trade.ts";
 import { formatDifference } from "#client/widgets/format.ts";
 import type { Reason } from "#core/advice/reason.ts";
 
@@ -11,8 +12,10 @@ export function ReasonList(props: { reasons: readonly Reason[] }) {
         {(reason) => (
           <li>
             <Show when={reason.change}>{(change) => <strong>{formatDifference(change())}: </strong>}</Show>
-            {reason.sentence} <span class="tag">{pit.sheet.provenance[reason.provenance]}</span>
-            <Show when={reason.refused}>{(refused) => <p class="pit-refused">{pit.sheet.refused(refused())}</p>}</Show>
+            {trade.reason(reason.because)} <span class="tag">{pit.sheet.provenance[reason.provenance]}</span>
+            <Show when={reason.refused}>
+              {(refused) => <p class="pit-refused">{pit.sheet.refused(trade.limit(refused()))}</p>}
+            </Show>
           </li>
         )}
       </For>

@@ -1,5 +1,5 @@
 import { pit } from "#client/text/pit.ts";
-import { adjusterName } from "#core/advice/adjuster-names.ts";
+import { trade } from "#client/text/trade.ts";
 import { confirmationEntry } from "#core/planning/entries.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
@@ -19,13 +19,13 @@ export function ReportedCard(props: {
   const confirm = (): void => {
     const mounted = props.bench.mounted();
     if (!mounted) return;
-    const done = pit.reported.confirmed(adjusterName(props.path), value());
+    const done = pit.reported.confirmed(trade.adjuster(props.path), value());
     props.bench.acts.write(confirmationEntry(mounted, props.path, current()), done);
   };
   return (
     <section class="card stack pit-reported">
       <h2>
-        {pit.reported.title}: {adjusterName(props.path)} {value()}
+        {pit.reported.title}: {trade.adjuster(props.path)} {value()}
       </h2>
       <p>{pit.reported.hint}</p>
       <div class="row">

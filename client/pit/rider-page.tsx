@@ -2,7 +2,7 @@ import { A, useParams, useSearchParams } from "@solidjs/router";
 import { createMemo, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
 import { pit } from "#client/text/pit.ts";
-import { describeSheetProblem } from "#core/planning/setup-sheet.ts";
+import { trade } from "#client/text/trade.ts";
 import { BenchSection } from "./bench-section.tsx";
 import { changeLines } from "./change-lines.ts";
 import { ChangelogSection } from "./changelog-section.tsx";
@@ -29,7 +29,7 @@ export function RiderPage() {
     <PitGate>
       <Show
         when={bench.mounted()}
-        fallback={<p>{describeSheetProblem({ type: "unknown rider", riderId: params.riderId ?? "" })}</p>}
+        fallback={<p>{trade.sheetProblem({ type: "unknown rider", riderId: params.riderId ?? "" })}</p>}
       >
         {(mounted) => (
           <>

@@ -1,6 +1,6 @@
 import { Show } from "solid-js";
 import { pit } from "#client/text/pit.ts";
-import { adjusterName } from "#core/advice/adjuster-names.ts";
+import { trade } from "#client/text/trade.ts";
 import type { SetupSheet, SheetRow } from "#core/planning/setup-sheet.ts";
 import { type GoBackTo, goBackEntries, goBackPlan, goBackValue } from "./bench-entries.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
@@ -16,7 +16,7 @@ export function RowActions(props: { bench: RiderBench; sheet: SetupSheet; row: S
   const goBack = (to: GoBackTo): void => {
     const occasion = props.bench.occasion();
     if (!occasion) return;
-    const done = pit.goBack.adjuster(adjusterName(props.row.path), valueText(value(to)));
+    const done = pit.goBack.adjuster(trade.adjuster(props.row.path), valueText(value(to)));
     props.bench.acts.write(goBackEntries(props.sheet, occasion, to, props.row.path), done);
   };
   return (

@@ -1,6 +1,6 @@
 /** What one row of the setup sheet says, in words. */
 import { pit } from "#client/text/pit.ts";
-import { formatDifference, formatQuantity } from "#client/widgets/format.ts";
+import { formatQuantity } from "#client/widgets/format.ts";
 import { settledValue } from "#core/ledger/ledger.ts";
 import type { SheetRow } from "#core/planning/setup-sheet.ts";
 import type { TypedQuantity } from "#core/quantity/unit.ts";
@@ -49,9 +49,4 @@ function isBlend({ reasons }: SheetRow): boolean {
 
 function isReported({ current }: SheetRow): boolean {
   return settledValue(current)?.standing === "reported";
-}
-
-/** A difference as its number and its unit, to be shown in two sizes. */
-export function differenceParts(difference: TypedQuantity): { readonly number: string; readonly unit: string } {
-  return { number: formatDifference({ ...difference }).split(" ")[0] ?? "", unit: difference.unit };
 }

@@ -2,14 +2,14 @@ import { A } from "@solidjs/router";
 import { createMemo, createSignal, For, Show } from "solid-js";
 import { pit } from "#client/text/pit.ts";
 import { rulesText } from "#client/text/rules.ts";
-import { ruleBook } from "#core/advice/rule-book.ts";
-import type { RuleEntry } from "#core/advice/rule-entry.ts";
-import { matchingChapters } from "./matching-rules.ts";
+import type { RuleText } from "#core/advice/rule-entry.ts";
+import { matchingChapters, ruleBook } from "./matching-rules.ts";
 
 /** Every rule that the advice goes by, with its reason and source. It is made from the rules themselves. */
 export function RulesPage() {
   const [words, setWords] = createSignal("");
-  const chapters = createMemo(() => matchingChapters(ruleBook(), words()));
+  const book = ruleBook();
+  const chapters = createMemo(() => matchingChapters(book, words()));
   return (
     <div class="stack">
       <div class="row">
@@ -35,7 +35,7 @@ export function RulesPage() {
   );
 }
 
-function RuleCard(props: { entry: RuleEntry }) {
+function RuleCard(props: { entry: RuleText }) {
   return (
     <article class="card">
       <h3>{props.entry.reason}</h3>

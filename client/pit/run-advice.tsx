@@ -1,9 +1,10 @@
 import { A } from "@solidjs/router";
 import { createMemo, For, Show } from "solid-js";
 import { pit } from "#client/text/pit.ts";
+import { trade } from "#client/text/trade.ts";
 import { Problem } from "#client/widgets/problem.tsx";
-import type { Advice, AdviceInput } from "#core/advice/adjustment.ts";
-import { adviceOnRun, describeSheetProblem } from "#core/planning/run-advice.ts";
+import type { Adjustment, Advice, AdviceInput } from "#core/advice/adjustment.ts";
+import { adviceOnRun } from "#core/planning/run-advice.ts";
 import type { LoggedRun } from "#core/weekend/runs.ts";
 import { causeLine, settingLine } from "./adjustment-text.ts";
 import { AdjustmentView } from "./adjustment-view.tsx";
@@ -19,7 +20,7 @@ export function RunAdvice(props: { bench: RiderBench; logged: LoggedRun }) {
   };
   const missing = (): string => {
     const given = result();
-    return given.ok ? "" : describeSheetProblem(given.problem);
+    return given.ok ? "" : trade.sheetProblem(given.problem);
   };
   return (
     <Show
@@ -51,7 +52,8 @@ function AdviceView(props: { bench: RiderBench; logged: LoggedRun; input: Advice
             <For each={props.advice.referrals}>
               {(referral) => (
                 <li>
-                  <strong>{causeLine(referral)}.</strong> {referral.reason} {referral.action}
+                  <strong>{causeLine(referral)}.</strong> {trade.referralReason(referral)}{" "}
+                  {trade.referralAction(referral)}
                 </li>
               )}
             </For>
@@ -63,9 +65,9 @@ function AdviceView(props: { bench: RiderBench; logged: LoggedRun; input: Advice
           <h4>{pit.advice.questions}</h4>
           <ul>
             <For each={props.advice.questions}>
-              {({ end, question }) => (
+              {({ end, rule }) => (
                 <li>
-                  <strong>{pit.feedback.ends[end]}:</strong> {question}
+                  <strong>{pit.feedback.ends[end]}:</strong> {trade.rule(rule)?.reason}
                 </li>
               )}
             </For>
@@ -85,14 +87,14 @@ function AdviceView(props: { bench: RiderBench; logged: LoggedRun; input: Advice
         {(first) => (
           <div class="stack pit-first">
             <h4>{pit.advice.first}</h4>
-            <Problem sentence={first().waitsFor} />
+            <Problem sentence={waiting(first())} />
             <AdjustmentView bench={props.bench} logged={props.logged} input={props.input} adjustment={first()} />
           </div>
         )}
       </Show>
       <Show when={others().length > 0}>
         <h4>{pit.advice.others(others().length)}</h4>
-        <p>{others()[0]?.waitsFor}</p>
+        <p>{waiting(others()[0])}</p>
         <EachByKey each={others()} keyOf={({ rule, end }) => `${rule} ${end}`}>
           {(adjustment) => (
             <details class="card">
@@ -108,7 +110,7 @@ function AdviceView(props: { bench: RiderBench; logged: LoggedRun; input: Advice
           <For each={props.advice.unanswered}>
             {(unanswered) => (
               <li>
-                <strong>{causeLine(unanswered)}.</strong> {unanswered.why.join(" ")}
+                <strong>{causeLine(unanswered)}.</strong> {unanswered.why.map(trade.hindrance).join(" ")}
               </li>
             )}
           </For>
@@ -116,4 +118,8 @@ function AdviceView(props: { bench: RiderBench; logged: LoggedRun; input: Advice
       </Show>
     </div>
   );
+}
+
+function waiting(adjustment: Adjustment | undefined): string | undefined {
+  return adjustment?.waitsFor && trade.waitsFor(adjustment.waitsFor);
 }

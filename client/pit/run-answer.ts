@@ -1,7 +1,7 @@
 /** How a run was answered, in words. */
 import { pit } from "#client/text/pit.ts";
+import { trade } from "#client/text/trade.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
-import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { answerToRun } from "#core/planning/run-answer.ts";
 import type { LoggedRun } from "#core/weekend/runs.ts";
@@ -18,9 +18,9 @@ export function runAnswerText(ledger: Ledger, logged: LoggedRun): RunAnswerText 
   const { outcome, changes } = answerToRun(ledger, logged);
   return {
     tag: tags[outcome],
-    changes: changes.map(({ change: { path, from, to } }) =>
+    changes: changes.map(({ path, from, to }) =>
       pit.feedback.changed(
-        adjusterName(path),
+        trade.adjuster(path),
         from.map(formatQuantity).join(pit.disputes.and) || pit.changelog.nothing,
         to ? formatQuantity(to) : pit.changelog.nothing,
       ),

@@ -1,8 +1,8 @@
 /** How service stands on a bike, in words. */
 import { common } from "#client/text/common.ts";
 import { pit } from "#client/text/pit.ts";
+import { trade } from "#client/text/trade.ts";
 import { formatMoment, formatNumber, formatQuantity } from "#client/widgets/format.ts";
-import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import type { PartServiceStatus } from "#core/planning/service-status.ts";
 import type { TypedQuantity } from "#core/quantity/unit.ts";
@@ -65,7 +65,7 @@ export function servicePartLines(ledger: Ledger, parts: readonly PartServiceStat
 /** A line for each setting: "Fork main pressure: 62 psi". */
 export function settingLines(settings: SetupValues): readonly string[] {
   return (Object.entries(settings) as [AdjusterPath, TypedQuantity][]).map(([path, quantity]) =>
-    pit.service.setting(adjusterName(path), formatQuantity(quantity)),
+    pit.service.setting(trade.adjuster(path), formatQuantity(quantity)),
   );
 }
 

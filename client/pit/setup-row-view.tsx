@@ -1,12 +1,14 @@
 import { For, Show } from "solid-js";
 import { common } from "#client/text/common.ts";
 import { pit } from "#client/text/pit.ts";
+import { differenceParts } from "#client/text/quantity-text.ts";
+import { trade } from "#client/text/trade.ts";
 import type { SetupSheet, SheetRow } from "#core/planning/setup-sheet.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
 import { ReasonList } from "./reason-list.tsx";
 import { RowActions } from "./row-actions.tsx";
-import { differenceParts, rowFacts } from "./row-facts.ts";
+import { rowFacts } from "./row-facts.ts";
 
 /** One adjuster of the sheet: how far from the baseline, the values, how it stands, and why. */
 export function SetupRowView(props: {
@@ -52,7 +54,7 @@ function Row(props: { bench: RiderBench; sheet: SetupSheet; row: SheetRow; onSet
           </For>
         </dl>
       </div>
-      <For each={props.row.problems}>{(problem) => <p class="problem">{problem}</p>}</For>
+      <For each={props.row.problems}>{(problem) => <p class="problem">{trade.setupProblem(problem)}</p>}</For>
       <details>
         <summary class="pit-summary">
           {props.row.reasons.length > 0 ? pit.sheet.why(props.row.reasons.length) : pit.sheet.whyNone}

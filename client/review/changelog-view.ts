@@ -1,12 +1,13 @@
 /** The team's changelog of a weekend: who, when, what and why, newest first. */
 import { common } from "#client/text/common.ts";
 import { review } from "#client/text/review.ts";
+import { trade } from "#client/text/trade.ts";
 import { adjusterLabel } from "#client/widgets/adjuster-label.ts";
 import { formatMoment, formatQuantity } from "#client/widgets/format.ts";
 import { memberName } from "#client/widgets/member-name.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { approvals } from "#core/planning/baseline-approvals.ts";
-import { answeredRun, describeCause } from "#core/planning/changelog-text.ts";
+import { answeredRun } from "#core/planning/changelog-text.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import { riderKind } from "#core/team/record-kinds.ts";
 import { knownValue } from "#core/team/roster.ts";
@@ -47,7 +48,7 @@ export function changelogView(
       what: review.changelog.baseline(common.courseTypes[type]),
       before: undefined,
       after: review.changelog.newVersion,
-      why: [describeCause({ cause: record.cause, voided: undefined })],
+      why: [trade.cause({ cause: record.cause, voided: undefined })],
     };
   });
   return [...settings, ...baselines].sort((a, b) => (a.at === b.at ? (a.id < b.id ? 1 : -1) : a.at < b.at ? 1 : -1));
@@ -65,7 +66,7 @@ function settingLine(ledger: Ledger, change: Change, runs: ReadonlyMap<string, L
     before: before === "" || before === to ? undefined : before,
     after: before === "" ? words.firstSet(to) : before === to ? words.still(to) : to,
     why: [
-      describeCause(change),
+      trade.cause(change),
       ...(run ? [words.answers(sessionName(ledger, run), formatMoment(run.at))] : []),
       ...(change.standing === "reported" && change.current ? [words.reported] : []),
     ],

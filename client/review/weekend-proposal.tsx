@@ -2,6 +2,7 @@ import { For, Match, Show, Switch } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
 import { common } from "#client/text/common.ts";
 import { review } from "#client/text/review.ts";
+import { trade } from "#client/text/trade.ts";
 import { Choice } from "#client/widgets/choice.tsx";
 import { WeekendChoice } from "#client/widgets/weekend-choice.tsx";
 import type { Approval } from "./create-approval.ts";
@@ -57,7 +58,7 @@ export function WeekendProposal(props: { rider: RiderReview; approval: Approval 
                 <strong>{review.weekend.notYet}</strong>
               </p>
               <ul>
-                <For each={why()}>{(sentence) => <li>{sentence}</li>}</For>
+                <For each={why()}>{(obstacle) => <li>{trade.proposalObstacle(obstacle)}</li>}</For>
               </ul>
             </div>
           )}

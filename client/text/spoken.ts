@@ -15,7 +15,7 @@ type Catalogue = FirstWords & WorkplaceWords;
 export type Said<Model> = Model extends string
   ? string
   : Model extends (...facts: infer Facts) => infer Words
-    ? (...facts: Facts) => Said<Words>
+    ? (...facts: Facts) => Words extends string ? string : Words
     : { readonly [Name in keyof Model]: Said<Model[Name]> };
 
 const spoken: Partial<Catalogue> = {};

@@ -2,6 +2,7 @@
 
 import type { Device } from "#client/device/create-device.ts";
 import { trackside } from "#client/text/trackside.ts";
+import { trade } from "#client/text/trade.ts";
 import { adjusterLabel } from "#client/widgets/adjuster-label.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
 import { describeLedgerProblem } from "#core/ledger/write.ts";
@@ -43,7 +44,7 @@ export function writeOwnChange(device: Pick<Device, "ledger" | "write">, change:
     { type: "own change" },
     "reported",
   );
-  if (!made.ok) return { ok: false, sentence: made.sentence };
+  if (!made.ok) return { ok: false, sentence: trade.entryProblem(made.problem) };
   const written = device.write(made.entries);
   if (!written.ok) return { ok: false, sentence: describeLedgerProblem(written.problem) };
   return { ok: true, sentence: trackside.change.saved(...words) };

@@ -1,6 +1,7 @@
 import { createMemo, For, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
 import { trackside } from "#client/text/trackside.ts";
+import { trade } from "#client/text/trade.ts";
 import { adjusterLabel } from "#client/widgets/adjuster-label.ts";
 import { formatMoment, formatQuantity } from "#client/widgets/format.ts";
 import { answerToRun } from "#core/planning/run-answer.ts";
@@ -12,6 +13,7 @@ import { describeRun } from "./describe-run.ts";
 export function RunCard(props: { logged: LoggedRun; plan: Programme | undefined }) {
   const device = useDevice();
   const answer = createMemo(() => answerToRun(device.ledger(), props.logged));
+  const notices = () => answer().rules.flatMap((rule) => trade.rule(rule)?.notice ?? []);
   const session = () => props.plan?.sessions.find(({ id }) => id === props.logged.run.session)?.session.name;
   return (
     <article class="card stack run-card">
@@ -20,23 +22,23 @@ export function RunCard(props: { logged: LoggedRun; plan: Programme | undefined 
       </h3>
       <p class="answer">{trackside.answer.outcome[answer().outcome]}</p>
       <For each={answer().changes}>
-        {({ change, reason }) => (
+        {(change) => (
           <div>
             <div>{adjusterLabel(change.path)}</div>
             <div class="value">
               {change.from.map(formatQuantity).join(" / ") || trackside.answer.noBefore} → {formatQuantity(change.to)}
             </div>
-            <p>{reason}</p>
+            <p>{trade.cause(change)}</p>
             <Show when={!change.current}>
               <p class="small">{trackside.answer.changedSince}</p>
             </Show>
           </div>
         )}
       </For>
-      <Show when={answer().notices.length > 0}>
+      <Show when={notices().length > 0}>
         <div>
           <h4>{trackside.answer.notice}</h4>
-          <For each={answer().notices}>{(notice) => <p>{notice}</p>}</For>
+          <For each={notices()}>{(notice) => <p>{notice}</p>}</For>
         </div>
       </Show>
       <Show when={answer().note}>{(note) => <p>{note()}</p>}</Show>

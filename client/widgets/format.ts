@@ -1,14 +1,8 @@
 /** Numbers, times and quantities as people read them. */
 import { formatTag } from "#client/text/language.ts";
+import { differenceText, numberText, quantityText } from "#client/text/quantity-text.ts";
 import type { TypedQuantity } from "#core/quantity/unit.ts";
-import { describeUnit } from "#core/team/quantity-schema.ts";
 
-const number = new Intl.NumberFormat(formatTag(), { maximumFractionDigits: 2, useGrouping: false });
-const signed = new Intl.NumberFormat(formatTag(), {
-  maximumFractionDigits: 2,
-  signDisplay: "exceptZero",
-  useGrouping: false,
-});
 const clock = new Intl.DateTimeFormat(formatTag(), { hour: "2-digit", minute: "2-digit" });
 const dayAndClock = new Intl.DateTimeFormat(formatTag(), {
   weekday: "short",
@@ -20,19 +14,17 @@ const dayAndClock = new Intl.DateTimeFormat(formatTag(), {
 
 /** A number with at most two decimals. */
 export function formatNumber(value: number): string {
-  return number.format(value);
+  return numberText(value);
 }
 
-/** A value with its unit, as typed: "62 psi". */
+/** A value with its unit, as typed: "62 psi", in the unit that the reader likes. */
 export function formatQuantity(quantity: TypedQuantity | undefined): string {
-  return quantity ? `${number.format(quantity.value)} ${describeUnit(quantity.value, quantity.unit)}` : "—";
+  return quantity ? quantityText(quantity) : "—";
 }
 
 /** A difference with its sign: "+2 psi", "−1 clicks", "0 psi". */
 export function formatDifference(quantity: TypedQuantity | undefined): string {
-  return quantity
-    ? `${signed.format(quantity.value).replace("-", "−")} ${describeUnit(quantity.value, quantity.unit)}`
-    : "—";
+  return quantity ? differenceText(quantity) : "—";
 }
 
 /** Millimetres from metres, whole. */
@@ -42,7 +34,7 @@ export function formatMillimetres(metres: number | undefined): string {
 
 /** Whole megabytes (10⁶ bytes) from bytes, rounded down. */
 export function formatMegabytes(bytes: number): string {
-  return number.format(Math.floor(bytes / 1_000_000));
+  return numberText(Math.floor(bytes / 1_000_000));
 }
 
 /** Wall-clock time of a moment (ms since the epoch, or ISO 8601): "14:05". */

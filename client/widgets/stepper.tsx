@@ -28,10 +28,11 @@ export function Stepper(props: StepperProps) {
     setText(props.value === undefined ? "" : formatNumber(props.value));
     setProblem(undefined);
   });
-  const allowed = () => `${formatNumber(props.minimum)} to ${formatNumber(props.maximum)} ${props.unit}`;
+  const allowed = () =>
+    `${common.stepper.allowed(formatNumber(props.minimum), formatNumber(props.maximum))} ${props.unit}`;
   const take = (value: number): void => {
     if (value < props.minimum || value > props.maximum) {
-      setProblem(`${props.label}: ${formatNumber(value)} ${props.unit} is outside ${allowed()}.`);
+      setProblem(common.stepper.outside(props.label, `${formatNumber(value)} ${props.unit}`, allowed()));
       return;
     }
     setProblem(undefined);
@@ -45,7 +46,7 @@ export function Stepper(props: StepperProps) {
       return;
     }
     const value = parseNumber(typed);
-    if (value === undefined) setProblem(`${props.label}: "${typed}" is no number. Allowed: ${allowed()}.`);
+    if (value === undefined) setProblem(common.stepper.noNumber(props.label, typed, allowed()));
     else take(value);
   };
   const stepBy = (sign: 1 | -1) => (): void => {

@@ -7,6 +7,7 @@ import type { RiderBike } from "#core/team/roster.ts";
 import type { Surroundings } from "#core/team/surroundings.ts";
 import type { Run } from "#core/weekend/run.ts";
 import type { Stage } from "./feedback-rule.ts";
+import type { Hindrance } from "./hindrance.ts";
 import type { Prediction } from "./prediction.ts";
 import type { MeasuredSag } from "./suspension-model.ts";
 import type { Symptom } from "./symptom.ts";
@@ -33,37 +34,41 @@ export interface Adjustment {
   readonly fitted: boolean;
   readonly before?: Prediction;
   readonly after?: Prediction;
-  readonly reason: string;
-  readonly notice: string;
-  readonly otherwise: string;
   readonly provenance: "common practice" | "physics";
-  /** Limits that shaped it, and moves that came first and could not be made; one sentence each. */
-  readonly limits: readonly string[];
+  /** Limits that shaped it, and moves that came first and could not be made. */
+  readonly limits: readonly Hindrance[];
   /** Absent for the first. The others wait: one change at a time. */
-  readonly waitsFor?: string;
+  readonly waitsFor?: WaitsFor;
 }
 
-/** A rule that applies but has no move left, and why; one sentence each. */
+/** What comes before an adjustment: a look at what no setting cures, or the first change and a run with it. */
+export type WaitsFor =
+  | { readonly type: "a look at the bike"; readonly referral: Referral }
+  | { readonly type: "another change"; readonly path: AdjusterPath };
+
+/** A rule that applies but has no move left, and why. Reason, notice and what to do otherwise are the rule's own words. */
 export interface Unanswered {
   readonly rule: string;
   readonly end: End;
   readonly symptoms: readonly Symptom[];
-  readonly why: readonly string[];
+  readonly why: readonly Hindrance[];
 }
 
-/** Something that no setting cures: what to look at, before the end that it is about is tuned any further. */
+/**
+ * Something that no setting cures: what to look at, before the end that it is about is tuned any further.
+ * - "nothing to tune": the rule has no moves
+ * - "two changes did not help": it has, and they were made for the same complaint without curing it
+ */
 export interface Referral {
   readonly rule: string;
   readonly end: End;
   readonly symptoms: readonly Symptom[];
-  readonly reason: string;
-  readonly action: string;
+  readonly cause: "nothing to tune" | "two changes did not help";
 }
 
 export interface Question {
   readonly rule: string;
   readonly end: End;
-  readonly question: string;
 }
 
 export interface Advice {

@@ -7,13 +7,13 @@ import { type AdjusterPath, adjusterPath } from "#core/team/adjuster.ts";
 import type { SetupValues } from "#core/team/baseline.ts";
 import { type End, suspensionOf, tyreOf } from "#core/team/place.ts";
 import { type MountedAdjuster, mountedAdjuster } from "#core/team/roster.ts";
-import { adjusterName, nameOfPath } from "./adjuster-names.ts";
 import type { Adjustment, Advice, AdviceInput, ProposedSetting, Referral, Unanswered } from "./adjustment.ts";
 import { applies, type EndView, endViews } from "./end-view.ts";
 import type { FeedbackRule, Move } from "./feedback-rule.ts";
 import { stages } from "./feedback-rule.ts";
 import { feedbackRules } from "./feedback-rules/rule-table.ts";
-import { checkValue, describeLimitProblem, settable } from "./limits.ts";
+import type { Hindrance } from "./hindrance.ts";
+import { checkValue, settable } from "./limits.ts";
 import { sizeMove } from "./move-size.ts";
 import { predict } from "./prediction.ts";
 import { reboundChange } from "./rebound-follows.ts";
@@ -60,42 +60,39 @@ function inOrder(adjustments: readonly Adjustment[], referrals: readonly Referra
   const [first] = ranked;
   return ranked.map((adjustment) => {
     const referral = referralOf(adjustment);
-    if (referral) return { ...adjustment, waitsFor: `Not before this was looked at: ${referral.reason}` };
+    if (referral) return { ...adjustment, waitsFor: { type: "a look at the bike", referral } };
     if (first === undefined || adjustment === first) return adjustment;
-    return { ...adjustment, waitsFor: `One change at a time: first the ${nameOfPath(first.setting.path)}, then ride.` };
+    return { ...adjustment, waitsFor: { type: "another change", path: first.setting.path } };
   });
 }
 
 function answer(input: AdviceInput, views: Views, rule: FeedbackRule, view: EndView): Answer {
   const { end } = view;
   const symptoms = rule.when.all;
-  const refer = (reason: string, action: string): Answer => ({
+  const refer = (cause: Referral["cause"]): Answer => ({
     type: "referral",
-    referral: { rule: rule.id, end, symptoms, reason, action },
+    referral: { rule: rule.id, end, symptoms, cause },
   });
-  if (rule.moves.length === 0) return refer(rule.reason, rule.otherwise);
+  if (rule.moves.length === 0) return refer("nothing to tune");
   const paths = rule.moves.map((move) => pathOf(move, end));
   const tried = input.earlier.filter((move) => move.rule === rule.id && paths.includes(move.path));
   if (new Set(tried.map(({ run }) => run)).size >= ANSWERS_BEFORE_SERVICE) {
-    return refer(
-      "Two changes for the same complaint have not cured it.",
-      `Stop tuning: look at service and damage. ${rule.otherwise}`,
-    );
+    return refer("two changes did not help");
   }
-  const why: string[] = [];
+  const why: Hindrance[] = [];
   for (const move of rule.moves) {
     const path = pathOf(move, end);
     const found = mountedAdjuster(input.mounted.parts, path);
     if (!found) continue;
     if (tried.some((earlier) => earlier.path === path)) {
-      why.push(`${adjusterName(path)} was changed for this already.`);
+      why.push({ type: "changed for this already", path });
       continue;
     }
     const attempt = attemptMove(input, move, found, moveView(views, move, end));
-    if (typeof attempt === "string") why.push(attempt);
+    if ("type" in attempt) why.push(attempt);
     else return { type: "adjustment", adjustment: adjustmentOf(input, views, rule, view, attempt, why) };
   }
-  if (why.length === 0) why.push("The bike has no adjuster for this.");
+  if (why.length === 0) why.push({ type: "no adjuster for it" });
   return { type: "unanswered", unanswered: { rule: rule.id, end, symptoms, why } };
 }
 
@@ -105,21 +102,21 @@ interface Attempt {
   readonly from: TypedQuantity;
   readonly to: TypedQuantity;
   readonly basis: "measured" | "felt step";
-  readonly held: string | undefined;
+  readonly held: Hindrance | undefined;
 }
 
-/** The move as it can be made, or the sentence that says why it cannot. */
-function attemptMove(input: AdviceInput, move: Move, found: MountedAdjuster, view: EndView): Attempt | string {
-  const name = adjusterName(found.path);
+/** The move as it can be made, or what keeps it from being made. */
+function attemptMove(input: AdviceInput, move: Move, found: MountedAdjuster, view: EndView): Attempt | Hindrance {
+  const { path } = found;
   const typed = input.onTheBike[found.path];
-  if (!typed) return `${name}: what is on the bike is not known, or in dispute.`;
+  if (!typed) return { type: "reading not known", path };
   const size = sizeMove(found, move.direction, move.size, view.context);
-  if (size.type === "enough") return `${name}: what is on the bike now is enough by the measurements of that run.`;
-  if (size.type === "out of reach") return `${name}: its range does not bring the sag to its target.`;
+  if (size.type === "enough") return { type: "enough by now", path };
+  if (size.type === "out of reach") return { type: "sag out of reach", path };
   const from = convert(typed, found.adjuster.unit);
   const to = settable(found, from.value + size.change);
   const problem = checkValue(input.mounted, found.path, to, input.onTheBike);
-  return problem ? describeLimitProblem(problem) : { move, found, from, to, basis: size.basis, held: size.held };
+  return problem ? { type: "limit", problem } : { move, found, from, to, basis: size.basis, held: size.held };
 }
 
 function adjustmentOf(
@@ -128,7 +125,7 @@ function adjustmentOf(
   rule: FeedbackRule,
   view: EndView,
   { move, found, from, to, basis, held }: Attempt,
-  why: readonly string[],
+  why: readonly Hindrance[],
 ): Adjustment {
   const moved = moveView(views, move, view.end);
   const model = found.part.archetype === "tyre" ? undefined : moved.context?.model;
@@ -148,9 +145,6 @@ function adjustmentOf(
     fitted: model?.fitted ?? false,
     ...(before && { before }),
     ...(after && { after }),
-    reason: rule.reason,
-    notice: rule.notice,
-    otherwise: rule.otherwise,
     provenance: rule.provenance,
     limits: [...why, ...(held === undefined ? [] : [held]), ...(coupled?.refused ? [coupled.refused] : [])],
   };
@@ -162,7 +156,7 @@ function coupledRebound(
   view: EndView,
   moved: AdjusterPath,
   ridingAfter: SetupValues,
-): { readonly setting?: ProposedSetting; readonly refused?: string } | undefined {
+): { readonly setting?: ProposedSetting; readonly refused?: Hindrance } | undefined {
   const path = adjusterPath(suspensionOf(view.end), "rebound");
   const found = mountedAdjuster(input.mounted.parts, path);
   const typed = input.onTheBike[path];
@@ -172,7 +166,7 @@ function coupledRebound(
   const from = convert(typed, found.adjuster.unit);
   const to = settable(found, from.value + change);
   const problem = checkValue(input.mounted, path, to, input.onTheBike);
-  return problem ? { refused: describeLimitProblem(problem) } : { setting: { path, from, to } };
+  return problem ? { refused: { type: "limit", problem } } : { setting: { path, from, to } };
 }
 
 function endOfMove(move: Move, end: End): End {

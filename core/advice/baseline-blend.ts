@@ -11,12 +11,11 @@
 import { convert, type TypedQuantity, toSi } from "#core/quantity/unit.ts";
 import type { Baseline } from "#core/team/baseline.ts";
 import { type CourseType, courseTypes } from "#core/team/course-type.ts";
-import { describeQuantity } from "#core/team/quantity-schema.ts";
 import { type MountedAdjuster, mountedAdjusters, type RiderBike } from "#core/team/roster.ts";
 import type { CourseMix } from "#core/weekend/course.ts";
 import type { Draft } from "./correction.ts";
 import { decimalsOf } from "./limits.ts";
-import type { Reason } from "./reason.ts";
+import type { Because, Reason } from "./reason.ts";
 
 export type Baselines = Readonly<Partial<Record<CourseType, Baseline>>>;
 
@@ -65,29 +64,21 @@ function blendValue(
   const [only] = held;
   if (!only || total <= 0) return undefined;
   const value = held.reduce((sum, entry) => sum + (entry.share / total) * entry.value, 0);
-  const described = held.map((entry) => ({
-    ...entry,
-    text: describeQuantity({ value: tidy(entry.value, found), unit }),
-  }));
-  if (held.length === 1) {
-    return {
-      value,
-      reason: {
-        rule: "own-baseline",
-        sentence: `Own baseline for ${only.type}: ${described[0]?.text}.`,
-        provenance: "own baseline",
-      },
-    };
-  }
-  const parts = described.map((entry) => `${Math.round((entry.share / total) * 100)} % ${entry.type} at ${entry.text}`);
-  return {
-    value,
-    reason: {
-      rule: "blend",
-      sentence: `Blend of own baselines: ${parts.join(", ")}.`,
-      provenance: "blend of own baselines",
-    },
-  };
+  const shown = ({ value: exact }: { readonly value: number }): TypedQuantity => ({ value: tidy(exact, found), unit });
+  const because: Because =
+    held.length === 1
+      ? { type: "own baseline", courseType: only.type, value: shown(only) }
+      : {
+          type: "blend",
+          parts: held.map((entry) => ({
+            courseType: entry.type,
+            percent: Math.round((entry.share / total) * 100),
+            value: shown(entry),
+          })),
+        };
+  return because.type === "blend"
+    ? { value, reason: { rule: "blend", because, provenance: "blend of own baselines" } }
+    : { value, reason: { rule: "own-baseline", because, provenance: "own baseline" } };
 }
 
 /** The blended value of every adjuster with its reason; an adjuster that no baseline holds is absent. */

@@ -13,7 +13,7 @@ import type { SetupValues } from "#core/team/baseline.ts";
 import { type Place, places } from "#core/team/place.ts";
 import { type MountedAdjuster, mountedAdjusters, type RiderBike } from "#core/team/roster.ts";
 import { type BenchOperation, type BenchWork, benchOperations } from "./bench-operations.ts";
-import { checkValue, describeLimitProblem } from "./limits.ts";
+import { checkValue, type LimitProblem } from "./limits.ts";
 
 export interface BenchStep {
   readonly path: AdjusterPath;
@@ -37,8 +37,8 @@ export type BenchCaution = (typeof benchCautions)[number];
 
 export interface BenchSequence {
   readonly steps: readonly BenchStep[];
-  /** What no order can reach, with the limit that forbids it; one sentence each. Nothing of that part is in the steps. */
-  readonly blocked: readonly string[];
+  /** What no order can reach: the limit that forbids it. Nothing of that part is in the steps. */
+  readonly blocked: readonly LimitProblem[];
 }
 
 /**
@@ -52,7 +52,7 @@ export function benchSequence(
   work: BenchWork,
 ): BenchSequence {
   const steps: BenchStep[] = [];
-  const blocked: string[] = [];
+  const blocked: LimitProblem[] = [];
   for (const place of places) {
     const open = mountedAdjusters(mounted.parts).filter(
       (found) => found.place === place && differs(found, onTheBike[found.path], target[found.path]),
@@ -79,9 +79,9 @@ function orderFor(
   onTheBike: SetupValues,
   target: SetupValues,
   work: BenchWork,
-): { readonly steps: readonly BenchStep[]; readonly blocked?: string } {
+): { readonly steps: readonly BenchStep[]; readonly blocked?: LimitProblem } {
   const preferred = [...open].sort((a, b) => rank(a) - rank(b) || pressureOf(b, target) - pressureOf(a, target));
-  let obstacle: string | undefined;
+  let obstacle: LimitProblem | undefined;
   const search = (left: readonly MountedAdjuster[], state: SetupValues): readonly BenchStep[] | undefined => {
     if (left.length === 0) return [];
     for (const found of left) {
@@ -89,7 +89,7 @@ function orderFor(
       if (!to) continue;
       const problem = checkValue(mounted, found.path, to, state);
       if (problem) {
-        obstacle ??= describeLimitProblem(problem);
+        obstacle ??= problem;
         continue;
       }
       const others = left.filter((other) => other !== found);
@@ -99,7 +99,10 @@ function orderFor(
     return undefined;
   };
   const steps = search(preferred, partState(place, onTheBike));
-  return steps ? { steps } : { steps: [], blocked: obstacle ?? "No order of steps keeps every limit." };
+  if (steps) return { steps };
+  // The search gives up only where a value of its own was refused.
+  if (!obstacle) throw new Error("No order was found, and no limit forbids one.");
+  return { steps: [], blocked: obstacle };
 }
 
 function isChamber({ adjuster: { kind } }: MountedAdjuster): boolean {

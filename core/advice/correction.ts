@@ -7,15 +7,15 @@ import type { TypedQuantity } from "#core/quantity/unit.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import type { SetupValues } from "#core/team/baseline.ts";
 import { mountedAdjuster, type RiderBike } from "#core/team/roster.ts";
-import { checkValue, decimalsOf, describeLimitProblem, settable } from "./limits.ts";
-import type { Provenance, Reason } from "./reason.ts";
+import { checkValue, decimalsOf, settable } from "./limits.ts";
+import type { Because, Provenance, Reason } from "./reason.ts";
 
 export interface Correction {
   readonly rule: string;
   readonly path: AdjusterPath;
   /** In the adjuster's unit. */
   readonly change: number;
-  readonly sentence: string;
+  readonly because: Because;
   readonly provenance: Provenance;
 }
 
@@ -47,12 +47,12 @@ export function applyCorrections(mounted: RiderBike, draft: Draft, corrections: 
       return value && checkValue(mounted, path, value, rounded);
     })
     .find(Boolean);
-  for (const { path, change, rule, sentence, provenance } of wanted) {
+  for (const { path, change, rule, because, provenance } of wanted) {
     const found = mountedAdjuster(mounted.parts, path);
     if (!found) continue;
     const shown = Number(change.toFixed(Math.max(1, decimalsOf(found))));
-    const reason: Reason = { rule, sentence, provenance, change: { value: shown, unit: found.adjuster.unit } };
-    const refused = problem && { refused: describeLimitProblem(problem) };
+    const reason: Reason = { rule, because, provenance, change: { value: shown, unit: found.adjuster.unit } };
+    const refused = problem && { refused: problem };
     draft.reasons.set(path, [...(draft.reasons.get(path) ?? []), { ...reason, ...refused }]);
   }
   if (problem) return;

@@ -69,7 +69,7 @@ function viewOf(
     end,
     symptoms,
     inConflict: new Set(conflicts.flatMap((rule) => rule.all)),
-    questions: conflicts.map((rule) => ({ rule: rule.id, end, question: rule.question })),
+    questions: conflicts.map((rule) => ({ rule: rule.id, end })),
     context: model && {
       model,
       feedback,

@@ -27,7 +27,11 @@ export function groundCorrections(
           rule: rule.id,
           path,
           change: move.felt * found.adjuster.felt * weight,
-          sentence: weight < 0.995 ? `${rule.reason} For ${Math.round(weight * 100)} % of it.` : rule.reason,
+          because: {
+            type: "condition rule" as const,
+            rule: rule.id,
+            ...(weight < 0.995 && { percent: Math.round(weight * 100) }),
+          },
           provenance: "common practice" as const,
         };
       }),

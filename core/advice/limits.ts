@@ -52,22 +52,22 @@ export type LimitProblem =
       readonly secondary: TypedQuantity;
     };
 
-/** One sentence: what, where, and what is allowed. */
-export function describeLimitProblem(problem: LimitProblem): string {
+/** One sentence: what, where, and what is allowed; quantities as `quantityText` writes them. */
+export function describeLimitProblem(problem: LimitProblem, quantityText = describeQuantity): string {
   const name = adjusterName(problem.path);
   switch (problem.type) {
     case "no such adjuster":
       return `${name}: the bike ${problem.bike} has no such adjuster.`;
     case "wrong unit":
-      return `${name}: ${describeQuantity(problem.value)} is not measured in ${problem.allowed}.`;
+      return `${name}: ${quantityText(problem.value)} is not measured in ${problem.allowed}.`;
     case "out of range":
-      return `${name}: ${describeQuantity(problem.value)} is outside the part's range of ${describeQuantity(problem.minimum)} to ${describeQuantity(problem.maximum)}.`;
+      return `${name}: ${quantityText(problem.value)} is outside the part's range of ${quantityText(problem.minimum)} to ${quantityText(problem.maximum)}.`;
     case "not a step":
-      return `${name}: ${describeQuantity(problem.value)} cannot be set; the adjuster moves in steps of ${describeQuantity(problem.step)}.`;
+      return `${name}: ${quantityText(problem.value)} cannot be set; the adjuster moves in steps of ${quantityText(problem.step)}.`;
     case "above marked maximum":
-      return `${name}: ${describeQuantity(problem.value)} is above the ${describeQuantity(problem.maximum)} that is marked on the ${problem.of}.`;
+      return `${name}: ${quantityText(problem.value)} is above the ${quantityText(problem.maximum)} that is marked on the ${problem.of}.`;
     case "chambers too close":
-      return `${name}: the secondary chamber (${describeQuantity(problem.secondary)}) must stay at least ${describeQuantity(CHAMBER_MARGIN)} above the main chamber (${describeQuantity(problem.main)}).`;
+      return `${name}: the secondary chamber (${quantityText(problem.secondary)}) must stay at least ${quantityText(CHAMBER_MARGIN)} above the main chamber (${quantityText(problem.main)}).`;
   }
 }
 

@@ -12,6 +12,7 @@ import type { MountedAdjuster } from "#core/team/roster.ts";
 import type { EndFeedback } from "#core/weekend/run.ts";
 import { valueForBalance } from "./balance.ts";
 import type { Direction, Sizing } from "./feedback-rule.ts";
+import type { Hindrance } from "./hindrance.ts";
 import { strokeAt, valueForEnergy, valueForSag } from "./sizing.ts";
 import type { SuspensionModel } from "./suspension-model.ts";
 import { SAG_RANGE } from "./symptom.ts";
@@ -27,8 +28,8 @@ export type MoveSize =
       readonly change: number;
       /** "measured": from sag, travel or balance by the physics. "felt step": nothing to go by but what can be felt. */
       readonly basis: "measured" | "felt step";
-      /** Set when the physics asked for more than one large step; one sentence. */
-      readonly held?: string;
+      /** Set when the physics asked for more than one large step. */
+      readonly held?: Hindrance;
     }
   /** What is on the bike now is past the target already: it was changed since the run. */
   | { readonly type: "enough" }
@@ -69,7 +70,7 @@ export function sizeMove(
   }
   if (wanted === "out of reach") {
     if (sizing === "sag to target") return { type: "out of reach" };
-    const held = `The measurements ask for more than this adjuster gives; ${large} ${unit} at a time, then ride again.`;
+    const held: Hindrance = { type: "held to a large step", most: { value: large, unit } };
     return { type: "sized", change: sign * large, basis: "measured", held };
   }
   const exact = wanted - current;
@@ -77,7 +78,11 @@ export function sizeMove(
   const rounded = roundToStep(Math.abs(exact), step);
   if (rounded > large) {
     const asked = Number(rounded.toFixed(decimalsOfStep(step)));
-    const held = `The measurements ask for ${asked} ${unit}; no more than ${large} ${unit} at a time, then ride again.`;
+    const held: Hindrance = {
+      type: "held to a large step",
+      asked: { value: asked, unit },
+      most: { value: large, unit },
+    };
     return { type: "sized", change: sign * large, basis: "measured", held };
   }
   return { type: "sized", change: sign * Math.max(rounded, felt), basis: "measured" };

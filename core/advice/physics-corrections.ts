@@ -5,7 +5,6 @@ import { newtons } from "#core/quantity/quantity.ts";
 import { convert, type TypedQuantity, toSi } from "#core/quantity/unit.ts";
 import { adjusterPath } from "#core/team/adjuster.ts";
 import type { SetupValues } from "#core/team/baseline.ts";
-import { describeQuantity } from "#core/team/quantity-schema.ts";
 import { type MountedAdjuster, mountedAdjuster, type RiderBike } from "#core/team/roster.ts";
 import type { Surroundings } from "#core/team/surroundings.ts";
 import type { Correction } from "./correction.ts";
@@ -42,7 +41,7 @@ export function massCorrection(
     rule: "rider-mass",
     path: found.path,
     change: value - current.value,
-    sentence: `Rider at ${describeQuantity(mounted.rider.mass)}, baseline at ${describeQuantity(was)}: keeps the sag.`,
+    because: { type: "rider mass", now: mounted.rider.mass, atBaseline: was },
     provenance: "physics",
   });
 }
@@ -67,13 +66,11 @@ export function altitudeCorrection(
   const stroke = strokeAt(modelNow, LATE_STROKE);
   const value = valueForEnergy({ model: modelNow, found, values }, stroke, before.energy(stroke));
   if (value === undefined) return undefined;
-  const metresThen = Math.round(toSi(altitudes.atBaseline));
-  const metresNow = Math.round(toSi(altitudes.today));
   return visible(found, {
     rule: "altitude",
     path: found.path,
     change: value - current.value,
-    sentence: `Baseline at ${metresThen} m, today ${metresNow} m: ${metresNow > metresThen ? "thinner" : "denser"} air, same support late in the stroke.`,
+    because: { type: "altitude", now: wholeMetres(altitudes.today), atBaseline: wholeMetres(altitudes.atBaseline) },
     provenance: "physics",
   });
 }
@@ -91,9 +88,13 @@ export function reboundCorrection(
     rule: "rebound-follows",
     path: adjusterPath(model.place, "rebound"),
     change,
-    sentence: `Rebound follows the ${change > 0 ? "softer" : "stiffer"} spring: the baseline's damping ratio stays.`,
+    because: { type: "rebound follows", spring: change > 0 ? "softer" : "stiffer" },
     provenance: "physics",
   };
+}
+
+function wholeMetres(altitude: TypedQuantity): TypedQuantity {
+  return { value: Math.round(toSi(altitude)), unit: "m" };
 }
 
 /** Drops what no gauge shows: less than a quarter of the adjuster's step. */

@@ -1,7 +1,17 @@
-/** One rule in words, as the rule book shows it. */
+/** One rule of the rule book, whatever it is about. Its words are in `rule-text.ts`. */
+import type { ConditionRule } from "./condition-rules.ts";
+import type { ConflictRule, FeedbackRule } from "./feedback-rule.ts";
+import type { PhysicsRule } from "./physics-rules.ts";
 import type { Provenance } from "./reason.ts";
 
-export interface RuleEntry {
+export type RuleEntry =
+  | { readonly type: "physics"; readonly rule: PhysicsRule }
+  | { readonly type: "condition"; readonly rule: ConditionRule }
+  | { readonly type: "feedback"; readonly rule: FeedbackRule }
+  | { readonly type: "question"; readonly rule: ConflictRule };
+
+/** A rule in words, as the rule book shows it. */
+export interface RuleText {
   readonly id: string;
   /** When it speaks: one phrase. */
   readonly when: string;

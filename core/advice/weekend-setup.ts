@@ -7,6 +7,7 @@ import { fromSi, type TypedQuantity, toSi } from "#core/quantity/unit.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import type { SetupValues } from "#core/team/baseline.ts";
 import { type End, ends, suspensionOf } from "#core/team/place.ts";
+import { describeQuantity } from "#core/team/quantity-schema.ts";
 import { type MountedAdjuster, mountedAdjusters, type RiderBike } from "#core/team/roster.ts";
 import type { Surroundings } from "#core/team/surroundings.ts";
 import type { Conditions } from "#core/weekend/conditions.ts";
@@ -22,7 +23,7 @@ import {
 import { benchReading } from "./bench-reading.ts";
 import { applyCorrections, type Correction, type Draft, roundedValues } from "./correction.ts";
 import { groundCorrections } from "./ground-corrections.ts";
-import { checkValue, describeLimitProblem, settable } from "./limits.ts";
+import { checkValue, describeLimitProblem, type LimitProblem, settable } from "./limits.ts";
 import { altitudeCorrection, massCorrection, reboundCorrection } from "./physics-corrections.ts";
 import type { Reason } from "./reason.ts";
 import { type MeasuredSag, type SuspensionModel, suspensionModel } from "./suspension-model.ts";
@@ -39,8 +40,25 @@ export interface SetupRow {
   /** What to set at the bench's temperature. */
   readonly bench?: TypedQuantity;
   readonly reasons: readonly Reason[];
-  /** Why there is no value, or which limit stopped it; one sentence each. */
-  readonly problems: readonly string[];
+  /** Why there is no value, or which limit stopped it. */
+  readonly problems: readonly SetupProblem[];
+}
+
+/** "limit at the bench": what would have to be set now breaks it, though what it reads at the session would not. */
+export type SetupProblem =
+  | { readonly type: "no baseline has it" }
+  | { readonly type: "limit" | "limit at the bench"; readonly problem: LimitProblem };
+
+/** One sentence for a person; quantities as `quantityText` writes them. */
+export function describeSetupProblem(setupProblem: SetupProblem, quantityText = describeQuantity): string {
+  switch (setupProblem.type) {
+    case "no baseline has it":
+      return "No baseline of this bike has a value for it.";
+    case "limit":
+      return describeLimitProblem(setupProblem.problem, quantityText);
+    case "limit at the bench":
+      return `At the bench: ${describeLimitProblem(setupProblem.problem, quantityText)}`;
+  }
 }
 
 export interface WeekendSetup {
@@ -156,10 +174,10 @@ function rowOf(
   const baseline = blended[path];
   const weekend = values[path];
   if (!baseline || !weekend) {
-    return { path, found, reasons, problems: ["No baseline of this bike has a value for it."] };
+    return { path, found, reasons, problems: [{ type: "no baseline has it" }] };
   }
   const problem = checkValue(mounted, path, weekend, values);
-  if (problem) return { path, found, baseline, reasons, problems: [describeLimitProblem(problem)] };
+  if (problem) return { path, found, baseline, reasons, problems: [{ type: "limit", problem }] };
   const atBench = settable(found, benchReading(weekend, onCourse, bench).value);
   const benchProblem = checkValue(mounted, path, atBench, {});
   return {
@@ -170,7 +188,7 @@ function rowOf(
     difference: settable(found, weekend.value - baseline.value),
     ...(benchProblem ? {} : { bench: atBench }),
     reasons: [...reasons, ...temperatureReason(found, weekend, atBench, onCourse, bench)],
-    problems: benchProblem ? [`At the bench: ${describeLimitProblem(benchProblem)}`] : [],
+    problems: benchProblem ? [{ type: "limit at the bench", problem: benchProblem }] : [],
   };
 }
 
@@ -183,11 +201,14 @@ function temperatureReason(
 ): readonly Reason[] {
   const change = settable(found, atBench.value - weekend.value);
   if (change.value === 0) return [];
-  const degrees = ({ temperature }: Surroundings) => `${Number(fromSi(toSi(temperature), "°C").value.toFixed(1))} °C`;
+  const celsius = ({ temperature }: Surroundings): TypedQuantity => ({
+    value: Number(fromSi(toSi(temperature), "°C").value.toFixed(1)),
+    unit: "°C",
+  });
   return [
     {
       rule: "temperature",
-      sentence: `Set at ${degrees(bench)} so that it reads ${weekend.value} ${weekend.unit} at ${degrees(onCourse)}.`,
+      because: { type: "temperature", bench: celsius(bench), course: celsius(onCourse), value: weekend },
       provenance: "physics",
       change,
     },

@@ -39,7 +39,7 @@ export function backToMoment(
 
 /** All of these steps as one batch, with a note that says to when; refused as a whole while a limit blocks one of them. */
 export function backToMomentEntries(occasion: Occasion, plan: BackToMoment, note: string): EntriesResult {
-  if (plan.blocked.length > 0) return { ok: false, sentence: plan.blocked.join(" ") };
+  if (plan.blocked.length > 0) return { ok: false, problem: { type: "limits", problems: plan.blocked } };
   const values: SetupValues = Object.fromEntries(plan.steps.map(({ path, to }) => [path, to]));
   return settingEntries(occasion, values, { type: "by hand", note });
 }

@@ -71,10 +71,26 @@ export interface BaselineProposal {
   readonly entry: WriteEntry<Baseline>;
 }
 
-/** Why the setup on the bike cannot become a baseline yet; one sentence each. */
+/** Why the setup on the bike cannot become a baseline yet. */
+export type ProposalObstacle =
+  | { readonly type: "disputed" | "reported"; readonly path: AdjusterPath }
+  | { readonly type: "nothing known" };
+
+/** One sentence for a person. */
+export function describeProposalObstacle(obstacle: ProposalObstacle): string {
+  switch (obstacle.type) {
+    case "disputed":
+      return `The ${nameOfPath(obstacle.path)} is in dispute: somebody has to look at the bike first.`;
+    case "reported":
+      return `The ${nameOfPath(obstacle.path)} was reported by the rider and no mechanic has confirmed it yet.`;
+    case "nothing known":
+      return "Nothing is known to be on the bike.";
+  }
+}
+
 export type ProposalResult =
   | { readonly ok: true; readonly proposal: BaselineProposal }
-  | { readonly ok: false; readonly why: readonly string[] };
+  | { readonly ok: false; readonly why: readonly ProposalObstacle[] };
 
 /**
  * What is on the bike now as the new baseline of its rider for `type`, at the temperature and altitude of `ride`:
@@ -91,16 +107,14 @@ export function proposeBaseline(
 ): ProposalResult {
   const settings = settingsOnBike(ledger, mounted);
   const settled = new Map<AdjusterPath, Setting>();
-  const why: string[] = [];
+  const why: ProposalObstacle[] = [];
   for (const [path, current] of settings) {
     const setting = settledValue(current);
-    if (current.state === "disputed")
-      why.push(`The ${nameOfPath(path)} is in dispute: somebody has to look at the bike first.`);
-    else if (setting?.standing === "reported")
-      why.push(`The ${nameOfPath(path)} was reported by the rider and no mechanic has confirmed it yet.`);
+    if (current.state === "disputed") why.push({ type: "disputed", path });
+    else if (setting?.standing === "reported") why.push({ type: "reported", path });
     else if (setting) settled.set(path, setting);
   }
-  if (settled.size === 0) why.push("Nothing is known to be on the bike.");
+  if (settled.size === 0) why.push({ type: "nothing known" });
   if (why.length > 0) return { ok: false, why };
   const previous = settledValue(ledger.current(baselineKind, `${mounted.riderId}/${type}`));
   const values: Partial<Record<AdjusterPath, TypedQuantity>> = { ...previous?.values };

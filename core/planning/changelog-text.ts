@@ -1,5 +1,5 @@
 /** Why a change was made, in one sentence for a person. */
-import { feedbackRules } from "#core/advice/feedback-rules/rule-table.ts";
+import { ruleWords } from "#core/advice/rule-words.ts";
 import type { Change } from "#core/weekend/changelog.ts";
 
 /** The reason of a change as its record tells it. */
@@ -9,7 +9,7 @@ export function describeCause({ cause, voided }: Pick<Change, "cause" | "voided"
     case undefined:
       return "No reason was given.";
     case "advice":
-      return feedbackRules.find((rule) => rule.id === cause.rule)?.reason ?? `By the rule "${cause.rule}".`;
+      return ruleWords(cause.rule)?.reason ?? `By the rule "${cause.rule}".`;
     case "own baseline":
       return `Back to the own baseline for ${cause.courseTypes.join(", ")}.`;
     case "conditions":

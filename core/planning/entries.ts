@@ -1,16 +1,20 @@
 /**
  * What people do, as entries for a writer: each function turns one act into the
  * values to write, with the cause that the changelog shows. Nothing is written
- * here; a limit that the act would break comes back as a sentence instead.
+ * here; a limit that the act would break comes back instead.
  */
+import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { Adjustment } from "#core/advice/adjustment.ts";
-import { checkValue, describeLimitProblem } from "#core/advice/limits.ts";
+import { checkValue, describeLimitProblem, type LimitProblem } from "#core/advice/limits.ts";
 import type { Cause } from "#core/ledger/cause.ts";
 import { type Current, settledValue } from "#core/ledger/ledger.ts";
 import type { WriteEntry } from "#core/ledger/write.ts";
 import type { TypedQuantity } from "#core/quantity/unit.ts";
+import type { ServiceWork } from "#core/service/service-work.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import type { SetupValues } from "#core/team/baseline.ts";
+import type { Place } from "#core/team/place.ts";
+import { describeQuantity } from "#core/team/quantity-schema.ts";
 import type { RiderBike } from "#core/team/roster.ts";
 import type { Surroundings } from "#core/team/surroundings.ts";
 import { settingKey } from "#core/weekend/on-the-bike.ts";
@@ -20,7 +24,29 @@ import type { Setting } from "#core/weekend/setting.ts";
 
 export type EntriesResult =
   | { readonly ok: true; readonly entries: readonly WriteEntry[] }
-  | { readonly ok: false; readonly sentence: string };
+  | { readonly ok: false; readonly problem: EntryProblem };
+
+/** Why an act cannot be written down. */
+export type EntryProblem =
+  /** A limit, or those that leave no order of steps. */
+  | { readonly type: "limits"; readonly problems: readonly LimitProblem[] }
+  | { readonly type: "no value"; readonly path: AdjusterPath }
+  | { readonly type: "nothing reported" }
+  | { readonly type: "no such service"; readonly place: Place; readonly bike: string; readonly what: ServiceWork };
+
+/** One sentence for a person; quantities as `quantityText` writes them. */
+export function describeEntryProblem(problem: EntryProblem, quantityText = describeQuantity): string {
+  switch (problem.type) {
+    case "limits":
+      return problem.problems.map((limit) => describeLimitProblem(limit, quantityText)).join(" ");
+    case "no value":
+      return `${adjusterName(problem.path)}: enter a value.`;
+    case "nothing reported":
+      return "There is no reported change to confirm.";
+    case "no such service":
+      return `The ${problem.place} of ${problem.bike} has no service of the kind "${problem.what}".`;
+  }
+}
 
 /** Where and for what a setting is made. */
 export interface Occasion {
@@ -48,7 +74,7 @@ export function settingEntries(
   const entries: WriteEntry[] = [];
   for (const [path, quantity] of Object.entries(values) as [AdjusterPath, TypedQuantity][]) {
     const problem = checkValue(mounted, path, quantity, after);
-    if (problem) return { ok: false, sentence: describeLimitProblem(problem) };
+    if (problem) return { ok: false, problem: { type: "limits", problems: [problem] } };
     const setting: Setting = {
       quantity,
       standing,
@@ -80,7 +106,7 @@ export function confirmationEntry(mounted: RiderBike, path: AdjusterPath, curren
   const reported = settledValue(current);
   const head = current.state === "settled" ? current.heads[0] : undefined;
   if (!reported || !head || reported.standing !== "reported") {
-    return { ok: false, sentence: "There is no reported change to confirm." };
+    return { ok: false, problem: { type: "nothing reported" } };
   }
   const value: Setting = { ...reported, standing: "on the bike" };
   return {

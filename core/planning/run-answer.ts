@@ -4,24 +4,18 @@ import type { Ledger } from "#core/ledger/ledger.ts";
 import { type Change, changelog } from "#core/weekend/changelog.ts";
 import { decisionKind } from "#core/weekend/record-kinds.ts";
 import type { LoggedRun } from "#core/weekend/runs.ts";
-import { answeredRun, describeCause } from "./changelog-text.ts";
+import { answeredRun } from "./changelog-text.ts";
 
 /** - "disputed": two people decided differently. */
 export const answerOutcomes = ["not decided", "adjusted", "left as it is", "disputed"] as const;
 export type AnswerOutcome = (typeof answerOutcomes)[number];
 
-export interface AnswerChange {
-  readonly change: Change;
-  /** Why, in one sentence. */
-  readonly reason: string;
-}
-
 export interface RunAnswer {
   readonly outcome: AnswerOutcome;
   /** The settings that were changed for this run and not undone since, oldest first. */
-  readonly changes: readonly AnswerChange[];
-  /** What the rider should notice on the next run, a sentence for each rule that was followed. */
-  readonly notices: readonly string[];
+  readonly changes: readonly Change[];
+  /** Ids of the feedback rules that were followed: each says what the rider should notice on the next run. */
+  readonly rules: readonly string[];
   readonly note: string | undefined;
 }
 
@@ -33,8 +27,8 @@ export function answerToRun(ledger: Ledger, logged: LoggedRun): RunAnswer {
   const rules = new Set(changes.flatMap(({ cause }) => (cause?.type === "advice" ? [cause.rule] : [])));
   return {
     outcome: outcomeOf(ledger, logged),
-    changes: changes.map((change) => ({ change, reason: describeCause(change) })),
-    notices: feedbackRules.filter(({ id }) => rules.has(id)).map(({ notice }) => notice),
+    changes,
+    rules: feedbackRules.filter(({ id }) => rules.has(id)).map(({ id }) => id),
     note: logged.decision?.note,
   };
 }

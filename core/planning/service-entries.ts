@@ -29,7 +29,7 @@ export function serviceEntries(done: ServiceDone): EntriesResult {
   const { id, mounted, place, what, settings, hoursBefore, weekendId, note } = done;
   const part = mounted.parts[place];
   if (!part || !worksOf(part).includes(what)) {
-    return { ok: false, sentence: `The ${place} of ${mounted.bike.name} has no service of the kind "${what}".` };
+    return { ok: false, problem: { type: "no such service", place, bike: mounted.bike.name, what } };
   }
   const value: Service = {
     bike: mounted.bikeId,

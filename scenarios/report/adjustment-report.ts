@@ -1,6 +1,8 @@
 import type { Adjustment, ProposedSetting } from "#core/advice/adjustment.ts";
 import type { ForceCurves } from "#core/advice/force-curves.ts";
+import { describeHindrance } from "#core/advice/hindrance.ts";
 import type { Prediction } from "#core/advice/prediction.ts";
+import { ruleWords } from "#core/advice/rule-words.ts";
 import type { TakenAdjustment } from "#scenarios/player/acts/act.ts";
 import type { Naming } from "./naming.ts";
 
@@ -59,9 +61,9 @@ export function reportAdjustments(
       before: adjustment.before && rounded(adjustment.before),
       after: adjustment.after && rounded(adjustment.after),
       curves: curves && { before: pointsOf(curves.before), after: pointsOf(curves.after) },
-      reason: adjustment.reason,
-      notice: adjustment.notice,
-      limits: adjustment.limits,
+      reason: ruleWords(adjustment.rule)?.reason ?? "",
+      notice: ruleWords(adjustment.rule)?.notice ?? "",
+      limits: adjustment.limits.map((hindrance) => describeHindrance(hindrance)),
     }));
 }
 

@@ -1,4 +1,7 @@
-import type { Reason } from "#core/advice/reason.ts";
+import { describeLimitProblem } from "#core/advice/limits.ts";
+import type { Provenance, Reason } from "#core/advice/reason.ts";
+import { describeReason } from "#core/advice/reason-in-words.ts";
+import { describeSetupProblem } from "#core/advice/weekend-setup.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { settledValue } from "#core/ledger/ledger.ts";
 import { describeSheetProblem, type RowState, setupSheet } from "#core/planning/setup-sheet.ts";
@@ -24,8 +27,18 @@ export interface ReportedRow {
   /** Several while they are in dispute. */
   readonly onTheBike: readonly TypedQuantity[];
   readonly state: RowState;
-  readonly reasons: readonly Reason[];
+  readonly reasons: readonly ReportedReason[];
   readonly problems: readonly string[];
+}
+
+/** A {@link Reason} in words. */
+export interface ReportedReason {
+  readonly rule: string;
+  readonly sentence: string;
+  readonly provenance: Provenance;
+  readonly change?: TypedQuantity;
+  /** The limit that stopped it. */
+  readonly refused?: string;
 }
 
 export function reportSheet(ledger: Ledger, weekendId: string, sessionId: string, riderId: string): ReportedSheet {
@@ -46,9 +59,19 @@ export function reportSheet(ledger: Ledger, weekendId: string, sessionId: string
         bench,
         onTheBike: settled ? [settled] : claimed,
         state,
-        reasons,
-        problems,
+        reasons: reasons.map(reportedReason),
+        problems: problems.map((problem) => describeSetupProblem(problem)),
       };
     }),
+  };
+}
+
+function reportedReason({ rule, because, provenance, change, refused }: Reason): ReportedReason {
+  return {
+    rule,
+    sentence: describeReason(because),
+    provenance,
+    ...(change && { change }),
+    ...(refused && { refused: describeLimitProblem(refused) }),
   };
 }

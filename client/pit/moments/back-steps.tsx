@@ -4,18 +4,18 @@ import { operationText } from "#client/pit/operation-text.ts";
 import { WorkCautions } from "#client/pit/work-cautions.tsx";
 import { moments as words } from "#client/text/moments.ts";
 import { pit } from "#client/text/pit.ts";
+import { trade } from "#client/text/trade.ts";
 import { makeOneTouch } from "#client/widgets/one-touch.ts";
-import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { BackToMoment } from "#core/planning/back-to-moment.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 
 /** The steps of a way back with what to mind at each, what they leave alone and why, and the word that it is done. */
 export function BackSteps(props: { plan: BackToMoment; onDone: () => void }) {
   const isMeant = makeOneTouch();
-  const names = (paths: readonly AdjusterPath[]): string => paths.map(adjusterName).join(", ");
+  const names = (paths: readonly AdjusterPath[]): string => paths.map(trade.adjuster).join(", ");
   return (
     <>
-      <For each={props.plan.blocked}>{(sentence) => <p class="problem">{sentence}</p>}</For>
+      <For each={props.plan.blocked}>{(problem) => <p class="problem">{trade.limit(problem)}</p>}</For>
       <Show when={props.plan.disputed.length > 0}>
         <p>{words.leftOut(names(props.plan.disputed))}</p>
       </Show>
@@ -32,7 +32,7 @@ export function BackSteps(props: { plan: BackToMoment; onDone: () => void }) {
           <For each={props.plan.steps}>
             {(step) => (
               <li>
-                {adjusterName(step.path)}: <strong>{valueText(step.to)}</strong>{" "}
+                {trade.adjuster(step.path)}: <strong>{valueText(step.to)}</strong>{" "}
                 {step.from ? pit.bench.from(valueText(step.from)) : pit.bench.fromUnknown}
                 <ul class="plain small">
                   <For each={step.cautions}>{(caution) => <li>{pit.bench.stepCautions[caution]}</li>}</For>

@@ -1,7 +1,7 @@
 /** What differs between two moments, in words. */
 import { moments as words } from "#client/text/moments.ts";
+import { trade } from "#client/text/trade.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
-import { adjusterName } from "#core/advice/adjuster-names.ts";
 import { decimalsOf } from "#core/advice/limits.ts";
 import type { MomentDifference } from "#core/planning/bike-at-moment.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
@@ -19,7 +19,7 @@ export interface DifferenceRow {
 export function differenceRows(differences: readonly MomentDifference[]): readonly DifferenceRow[] {
   return differences.map((row) => ({
     path: row.path,
-    adjuster: adjusterName(row.path),
+    adjuster: trade.adjuster(row.path),
     earlier: stateText(row.earlier),
     later: stateText(row.later),
     difference: sizeText(row),

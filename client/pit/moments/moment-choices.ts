@@ -2,8 +2,8 @@
 
 import { memberName, valueText } from "#client/pit/names.ts";
 import { moments as words } from "#client/text/moments.ts";
+import { trade } from "#client/text/trade.ts";
 import { formatMoment, formatQuantity } from "#client/widgets/format.ts";
-import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { beforeWeekend, type MadeTogether, type Moment, momentsOf } from "#core/planning/bike-at-moment.ts";
 import type { RiderBike } from "#core/team/roster.ts";
@@ -37,6 +37,6 @@ function choiceOf(ledger: Ledger, { changes, moment }: MadeTogether): MomentChoi
   const what =
     changes.length > 1
       ? words.several(changes.length)
-      : words.one(adjusterName(last.path), last.to ? formatQuantity(last.to) : valueText(undefined));
+      : words.one(trade.adjuster(last.path), last.to ? formatQuantity(last.to) : valueText(undefined));
   return { id: last.id, label: words.after(formatMoment(last.at), what, memberName(ledger, last.by)), moment };
 }

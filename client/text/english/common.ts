@@ -59,6 +59,18 @@ export const common = {
     "high-speed-compression": "High-speed compression",
     "tyre-pressure": "Pressure",
   } satisfies Record<AdjusterKind, string>,
+  /** Units of counts beside a number. */
+  counts: {
+    clicks: (value: number) => (Math.abs(value) === 1 ? "click" : "clicks"),
+    turns: (value: number) => (Math.abs(value) === 1 ? "turn" : "turns"),
+    spacers: (value: number) => (Math.abs(value) === 1 ? "spacer" : "spacers"),
+  },
+  stepper: {
+    allowed: (minimum: string, maximum: string) => `${minimum} to ${maximum}`,
+    outside: (label: string, value: string, allowed: string) => `${label}: ${value} is outside ${allowed}.`,
+    noNumber: (label: string, typed: string, allowed: string) =>
+      `${label}: "${typed}" is no number. Allowed: ${allowed}.`,
+  },
   status: {
     loading: "Reading this device's copy",
     onServer: "On the server",

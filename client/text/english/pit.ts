@@ -273,7 +273,6 @@ export const pit = {
     now: (value: string) => `It reads now: ${value}`,
     note: "Note, if you like",
     save: "It is on the bike",
-    needsValue: (adjuster: string) => `${adjuster}: enter a value.`,
     saved: (adjuster: string, value: string) => `Set by hand: ${adjuster} ${value}`,
   },
   changelog: {

@@ -1,5 +1,5 @@
 /** Acts on the plan: the course, the conditions, and what becomes a baseline. */
-import { proposeBaseline } from "#core/planning/baseline-review.ts";
+import { describeProposalObstacle, proposeBaseline } from "#core/planning/baseline-review.ts";
 import { conditionsKind, courseKind } from "#core/weekend/record-kinds.ts";
 import type { StepOf } from "#scenarios/schema/step.ts";
 import { type ActResult, type Desk, mountedOf, outcomeOf, refused, writeAll } from "./act.ts";
@@ -25,5 +25,7 @@ export function approveBaseline(desk: Desk, step: StepOf<"approve baseline">): A
     ride,
     groundOf(desk, step.session),
   );
-  return proposed.ok ? writeAll(desk, [proposed.proposal.entry]) : refused(proposed.why.join(" "));
+  return proposed.ok
+    ? writeAll(desk, [proposed.proposal.entry])
+    : refused(proposed.why.map(describeProposalObstacle).join(" "));
 }

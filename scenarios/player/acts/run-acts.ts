@@ -1,8 +1,11 @@
 /** Acts around a run: logging it, and answering it. */
+
 import type { Adjustment } from "#core/advice/adjustment.ts";
 import { forceCurves } from "#core/advice/force-curves.ts";
+import { describeHindrance } from "#core/advice/hindrance.ts";
+import { ruleWords } from "#core/advice/rule-words.ts";
 import { benchReadings } from "#core/planning/bench-readings.ts";
-import { adjustmentEntries, decisionEntry } from "#core/planning/entries.ts";
+import { adjustmentEntries, decisionEntry, describeEntryProblem } from "#core/planning/entries.ts";
 import { adviceOnRun, describeSheetProblem } from "#core/planning/run-advice.ts";
 import { settingsOnBike, valuesOnBike } from "#core/weekend/on-the-bike.ts";
 import { runKind } from "#core/weekend/record-kinds.ts";
@@ -34,7 +37,10 @@ export function takeAdjustment(desk: Desk, step: StepOf<"take an adjustment">): 
   const adjustment = chosen(adjustments, step);
   if (!adjustment) {
     const offered = adjustments.map(({ rule }) => rule).join(", ") || "none";
-    const why = [...unanswered.flatMap((entry) => entry.why), ...questions.map(({ question }) => question)];
+    const why = [
+      ...unanswered.flatMap((entry) => entry.why.map((hindrance) => describeHindrance(hindrance))),
+      ...questions.flatMap(({ rule }) => ruleWords(rule)?.reason ?? []),
+    ];
     return refused([`There is no such adjustment for the rider's last run; there are: ${offered}.`, ...why].join(" "));
   }
   const settings = settingsOnBike(desk.device.ledger, advised.mounted);
@@ -48,7 +54,7 @@ export function takeAdjustment(desk: Desk, step: StepOf<"take an adjustment">): 
   };
   const curves = forceCurves(advised.input, adjustment, CURVE_POINTS);
   const entries = adjustmentEntries(occasion, logged, adjustment);
-  if (!entries.ok) return refused(entries.sentence);
+  if (!entries.ok) return refused(describeEntryProblem(entries.problem));
   const written = writeAll(desk, entries.entries);
   return written.ok ? { ok: true, taken: { riderId: step.rider, runId: logged.id, adjustment, curves } } : written;
 }

@@ -3,7 +3,7 @@ import { checkValue, describeLimitProblem } from "#core/advice/limits.ts";
 import type { Cause } from "#core/ledger/cause.ts";
 import { sameJson } from "#core/ledger/plain-json.ts";
 import { describeLedgerProblem, type WriteEntry } from "#core/ledger/write.ts";
-import { confirmationEntry, decisionEntry, settingEntries } from "#core/planning/entries.ts";
+import { confirmationEntry, decisionEntry, describeEntryProblem, settingEntries } from "#core/planning/entries.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import type { Surroundings } from "#core/team/surroundings.ts";
 import { type Change, changelog } from "#core/weekend/changelog.ts";
@@ -52,14 +52,16 @@ function setValues(
     onTheBike: valuesOnBike(settings),
   };
   const entries = settingEntries(occasion, step.values, cause, standing);
-  return entries.ok ? writeAll(desk, [...entries.entries, ...decisions]) : refused(entries.sentence);
+  return entries.ok
+    ? writeAll(desk, [...entries.entries, ...decisions])
+    : refused(describeEntryProblem(entries.problem));
 }
 
 export function confirmReported(desk: Desk, step: StepOf<"confirm">): ActResult {
   const mounted = mountedOf(desk, step.rider);
   const current = settingsOnBike(desk.device.ledger, mounted).get(step.adjuster) ?? { state: "absent" };
   const entries = confirmationEntry(mounted, step.adjuster, current);
-  return entries.ok ? writeAll(desk, entries.entries) : refused(entries.sentence);
+  return entries.ok ? writeAll(desk, entries.entries) : refused(describeEntryProblem(entries.problem));
 }
 
 /** The claim that was right keeps what it said of where it was read; a value that nobody claimed takes it from the newest. */

@@ -7,7 +7,7 @@ import { settable } from "#core/advice/limits.ts";
 import type { Cause } from "#core/ledger/cause.ts";
 import type { WriteEntry } from "#core/ledger/write.ts";
 import { benchReadings } from "#core/planning/bench-readings.ts";
-import { settingEntries } from "#core/planning/entries.ts";
+import { describeEntryProblem, settingEntries } from "#core/planning/entries.ts";
 import { describeSheetProblem, type SetupSheet, type SheetRow, setupSheet } from "#core/planning/setup-sheet.ts";
 import type { TypedQuantity } from "#core/quantity/unit.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
@@ -48,7 +48,7 @@ export function followSheet(desk: Desk, step: SheetStep): ActResult {
       onTheBike: state,
     };
     const settings = settingEntries(occasion, { [path]: to }, causeOf(step, sheet));
-    if (!settings.ok) return refused(settings.sentence);
+    if (!settings.ok) return refused(describeEntryProblem(settings.problem));
     entries.push(...settings.entries);
     state = { ...state, [path]: to };
   }

@@ -3,6 +3,7 @@ import { goBackEntries, goBackPlan, goBackValue, tickEntries } from "#client/pit
 import { byHandEntries } from "#client/pit/by-hand.ts";
 import { type Actor, lastOwnAction } from "#client/pit/last-own-action.ts";
 import { onTheBikeText, rowFacts } from "#client/pit/row-facts.ts";
+import { trade } from "#client/text/trade.ts";
 import { settledValue } from "#core/ledger/ledger.ts";
 import type { Writer } from "#core/ledger/write.ts";
 import type { EntriesResult } from "#core/planning/entries.ts";
@@ -15,7 +16,7 @@ import { arriveFromElsewhere, keyOf, MAIN, occasionFor, REBOUND, SECONDARY, shee
 const actor: Actor = { riderId: "alder", memberId: "mia", deviceId: "mia" };
 
 function write(writer: Writer, result: EntriesResult) {
-  if (!result.ok) throw new Error(result.sentence);
+  if (!result.ok) throw new Error(result.problem.type);
   return written(writer.setMany(result.entries));
 }
 
@@ -129,16 +130,15 @@ describe("a value by hand", () => {
   test("that the part does not allow is refused with its limit, and nothing is written", () => {
     const { team } = coldMorning();
     const result = byHandEntries(occasionFor(team), { path: MAIN, value: 400, note: "" });
-    expect(result).toEqual({
-      ok: false,
-      sentence: "Fork main pressure: 400 psi is outside the part's range of 20 psi to 110 psi.",
-    });
+    expect(result.ok ? "" : trade.entryProblem(result.problem)).toBe(
+      "Fork main pressure: 400 psi is outside the part's range of 20 psi to 110 psi.",
+    );
   });
 
   test("that was emptied is asked for", () => {
     const { team } = coldMorning();
     const result = byHandEntries(occasionFor(team), { path: MAIN, value: undefined, note: "" });
-    expect(result).toEqual({ ok: false, sentence: "Fork main pressure: enter a value." });
+    expect(result.ok ? "" : trade.entryProblem(result.problem)).toBe("Fork main pressure: enter a value.");
   });
 
   test("on a run's card names the run and answers it", () => {

@@ -1,6 +1,5 @@
 import { expect, test } from "vitest";
-import { matchingChapters } from "#client/pit/matching-rules.ts";
-import { ruleBook } from "#core/advice/rule-book.ts";
+import { matchingChapters, ruleBook } from "#client/pit/matching-rules.ts";
 
 const idsFor = (words: string) =>
   matchingChapters(ruleBook(), words).flatMap(({ entries }) => entries.map(({ id }) => id));

@@ -17,7 +17,7 @@ import { arriveFromElsewhere, keyOf, occasionFor, REBOUND, sheetFor } from "./pi
 
 function setRebound(team: TeamLedger, value: number, run?: ReturnType<typeof loggedRuns>[number]) {
   const result = byHandEntries(occasionFor(team), { path: REBOUND, value, note: "" }, run);
-  if (!result.ok) throw new Error(result.sentence);
+  if (!result.ok) throw new Error(result.problem.type);
   return written(team.writerFor("mia").setMany(result.entries));
 }
 

@@ -1,6 +1,8 @@
 import { describe, expect, test } from "vitest";
 import type { AdviceInput } from "#core/advice/adjustment.ts";
 import { adviseOnRun } from "#core/advice/adjustments.ts";
+import { describeReferralAction, describeWaitsFor } from "#core/advice/advice-in-words.ts";
+import { describeHindrance } from "#core/advice/hindrance.ts";
 import type { EndFeedback } from "#core/weekend/run.ts";
 import { oneChamberFork, riderBike, setupValues } from "#tests/builders/bike.ts";
 
@@ -40,7 +42,9 @@ describe("sag comes first", () => {
   test("what the measurements ask for beyond one large step is held at it, and said", () => {
     const [first] = adviseOnRun(input({ sag: mm(70) })).adjustments;
     expect(first?.setting.to).toEqual({ value: 65, unit: "psi" });
-    expect(first?.limits.join(" ")).toMatch(/ask for \d+ psi; no more than 5 psi at a time/);
+    expect(first?.limits.map((limit) => describeHindrance(limit)).join(" ")).toMatch(
+      /ask for \d+ psi; no more than 5 psi at a time/,
+    );
   });
 
   test("the size brings the sag to the baseline's own, to within half a step of the gauge", () => {
@@ -74,7 +78,7 @@ describe("the end of the stroke", () => {
     const earlier = [{ rule: "full-travel-too-easily", path: "fork.secondary-pressure" as const, run: "run-1" }];
     const [first] = adviseOnRun(input(bottoms, { earlier })).adjustments;
     expect(first?.setting.path).toBe("fork.main-pressure");
-    expect(first?.limits).toContain("Fork secondary pressure was changed for this already.");
+    expect(first?.limits).toContainEqual({ type: "changed for this already", path: "fork.secondary-pressure" });
   });
 
   test("after two changes that did not cure it, tuning stops and service is named", () => {
@@ -84,7 +88,9 @@ describe("the end of the stroke", () => {
     ];
     const advice = adviseOnRun(input(bottoms, { earlier }));
     expect(advice.adjustments).toEqual([]);
-    expect(advice.referrals[0]?.action).toContain("Stop tuning: look at service and damage.");
+    const [referral] = advice.referrals;
+    expect(referral?.cause).toBe("two changes did not help");
+    expect(referral && describeReferralAction(referral)).toContain("Stop tuning: look at service and damage.");
   });
 
   test("with one chamber a spacer is added", () => {
@@ -133,7 +139,8 @@ describe("what follows and what waits", () => {
   test("one change at a time: the first is for now, the others say what they wait for", () => {
     const { adjustments } = adviseOnRun(input({ start: "harsh", returnSpeed: "too slow", grip: "slides" }));
     expect(adjustments.map((a) => a.waitsFor === undefined)).toEqual([true, false, false]);
-    expect(adjustments[1]?.waitsFor).toContain("first the fork low-speed compression");
+    const waitsFor = adjustments[1]?.waitsFor;
+    expect(waitsFor && describeWaitsFor(waitsFor)).toContain("first the fork low-speed compression");
   });
 
   test("nothing measured: the size is the felt step, and it says so", () => {
@@ -165,6 +172,6 @@ describe("what follows and what waits", () => {
     const { "fork.secondary-pressure": _disputed, ...known } = setupValues;
     const advice = adviseOnRun(input({ end: "never reached" }, { onTheBike: known, riding: known }));
     expect(advice.adjustments[0]?.setting.path).not.toBe("fork.secondary-pressure");
-    expect(advice.adjustments[0]?.limits.join(" ")).toContain("not known, or in dispute");
+    expect(advice.adjustments[0]?.limits).toContainEqual(expect.objectContaining({ type: "reading not known" }));
   });
 });

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type BenchWork, DEFAULT_PUMP } from "#core/advice/bench-operations.ts";
 import { benchSequence } from "#core/advice/bench-sequence.ts";
-import { checkValue } from "#core/advice/limits.ts";
+import { checkValue, describeLimitProblem } from "#core/advice/limits.ts";
 import type { SetupValues } from "#core/team/baseline.ts";
 import { oneChamberFork, riderBike, setupValues } from "#tests/builders/bike.ts";
 
@@ -42,7 +42,7 @@ describe("the order at the bench", () => {
   test("says which limit forbids a target, and gives no steps for that part", () => {
     const result = benchSequence(bike, pressures(60, 110), pressures(80, 82), work);
     expect(result.steps).toEqual([]);
-    expect(result.blocked).toEqual([
+    expect(result.blocked.map((problem) => describeLimitProblem(problem))).toEqual([
       "Fork main pressure: the secondary chamber (82 psi) must stay at least 5 psi above the main chamber (80 psi).",
     ]);
   });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { Baselines } from "#core/advice/baseline-blend.ts";
+import { describeLimitProblem } from "#core/advice/limits.ts";
 import { type WeekendSetup, weekendSetup } from "#core/advice/weekend-setup.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import type { RiderBike } from "#core/team/roster.ts";
@@ -62,7 +63,7 @@ describe("the blend", () => {
   test("a baseline of another bike does not count", () => {
     const result = setup({ baselines: { steep: baseline({}, { bike: "other" }) } });
     expect(row(result, "fork.main-pressure").weekend).toBeUndefined();
-    expect(row(result, "fork.main-pressure").problems).toEqual(["No baseline of this bike has a value for it."]);
+    expect(row(result, "fork.main-pressure").problems).toEqual([{ type: "no baseline has it" }]);
   });
 
   test("a type without a baseline is filled in by common practice, for its part of the course", () => {
@@ -99,7 +100,10 @@ describe("the ground", () => {
     const result = setup({ baselines: { steep: low }, conditions: { ...dry, ground: "wet" } });
     const tyre = row(result, "front-tyre.tyre-pressure");
     expect(tyre.weekend).toEqual({ value: 12, unit: "psi" });
-    expect(tyre.reasons.at(-1)?.refused).toContain("11 psi is outside the part's range of 12 psi to 45 psi");
+    const refused = tyre.reasons.at(-1)?.refused;
+    expect(refused && describeLimitProblem(refused)).toContain(
+      "11 psi is outside the part's range of 12 psi to 45 psi",
+    );
   });
 });
 

@@ -99,7 +99,9 @@ describe("baselines far from those of the team mates", () => {
 });
 
 describe("modified z-scores", () => {
-  const numbers = fc.array(fc.double({ min: -1e6, max: 1e6, noNaN: true }), { minLength: 1, maxLength: 30 });
+  // As far apart as gauges and scales can tell: among the least numbers that a computer has, half of a number is itself.
+  const number = fc.double({ min: -1e6, max: 1e6, noNaN: true }).map((drawn) => Math.round(drawn * 1e6) / 1e6);
+  const numbers = fc.array(number, { minLength: 1, maxLength: 30 });
 
   test("do not change with the unit, nor when all numbers move together", () => {
     fc.assert(

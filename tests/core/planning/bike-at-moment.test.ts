@@ -9,6 +9,7 @@ import {
   momentsOf,
   settingsAt,
 } from "#core/planning/bike-at-moment.ts";
+import { describeEntryProblem } from "#core/planning/entries.ts";
 import type { TypedQuantity } from "#core/quantity/unit.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import type { SetupValues } from "#core/team/baseline.ts";
@@ -143,7 +144,7 @@ describe("the way back to a moment", () => {
     const before = momentsOf(team.ledger, mounted())[0]?.moment as Moment;
     const plan = wayBack(beforeKestrel());
     const entries = backToMomentEntries(occasion(), plan, "Back to: before.");
-    if (!entries.ok) throw new Error(entries.sentence);
+    if (!entries.ok) throw new Error(entries.problem.type);
     const records = written(team.writerFor("mia").setMany(entries.entries));
     expect(new Set(records.map(({ batch }) => batch)).size).toBe(1);
     expect(valuesOnBike(now())).toEqual(setupValues);
@@ -203,6 +204,6 @@ describe("the way back to a moment", () => {
     );
     written(team.writerFor("mia").set(partKind, "fork-1", { ...twoChamberFork, adjusters }));
     const entries = backToMomentEntries(occasion(), wayBack(beforeKestrel()), "Back.");
-    expect(entries).toMatchObject({ ok: false, sentence: expect.stringContaining("100 psi is outside") });
+    expect(entries.ok ? "" : describeEntryProblem(entries.problem)).toContain("100 psi is outside");
   });
 });

@@ -87,7 +87,7 @@ describe("the sag that was measured with what is on the bike now", () => {
     logRun("run-1", { front: { sag: mm(41) } });
     const current = settingsOnBike(team.ledger, mounted).get("fork.main-pressure");
     const confirmed = confirmationEntry(mounted, "fork.main-pressure", current ?? { state: "absent" });
-    if (!confirmed.ok) throw new Error(confirmed.sentence);
+    if (!confirmed.ok) throw new Error(confirmed.problem.type);
     written(mia.setMany(confirmed.entries, { force: true }));
     expect(riddenSag(team.ledger, mounted, "kestrel")).toEqual({ fork: mm(41) });
   });

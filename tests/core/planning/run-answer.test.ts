@@ -2,6 +2,7 @@ import { beforeEach, describe, expect, it } from "vitest";
 import { feedbackRules } from "#core/advice/feedback-rules/rule-table.ts";
 import type { Writer } from "#core/ledger/write.ts";
 import { approvals } from "#core/planning/baseline-approvals.ts";
+import { describeCause } from "#core/planning/changelog-text.ts";
 import { answerToRun } from "#core/planning/run-answer.ts";
 import { baselineKind } from "#core/team/record-kinds.ts";
 import { settingKey } from "#core/weekend/on-the-bike.ts";
@@ -27,7 +28,7 @@ beforeEach(() => {
 
 describe("the answer to a run", () => {
   it("is open until somebody decides", () => {
-    expect(answerToRun(team.ledger, logged())).toMatchObject({ outcome: "not decided", changes: [], notices: [] });
+    expect(answerToRun(team.ledger, logged())).toMatchObject({ outcome: "not decided", changes: [], rules: [] });
   });
 
   it("tells what was changed for it, why, and what to notice", () => {
@@ -36,10 +37,9 @@ describe("the answer to a run", () => {
     written(mia.set(decisionKind, "alder/run-1", { outcome: "adjusted" }));
     const answer = answerToRun(team.ledger, logged());
     expect(answer.outcome).toBe("adjusted");
-    expect(answer.changes).toMatchObject([
-      { change: { from: [{ value: 9, unit: "clicks" }], to: { value: 7, unit: "clicks" } }, reason: rule?.reason },
-    ]);
-    expect(answer.notices).toEqual([rule?.notice]);
+    expect(answer.changes).toMatchObject([{ from: [{ value: 9, unit: "clicks" }], to: { value: 7, unit: "clicks" } }]);
+    expect(answer.rules).toEqual(["fork-dives"]);
+    expect(answer.changes.map(describeCause)).toEqual([rule?.reason]);
   });
 
   it("leaves out changes that answer another run or none", () => {

@@ -46,7 +46,7 @@ function serve(done: Partial<ServiceDone> = {}) {
     settings,
     ...done,
   });
-  if (!entries.ok) throw new Error(entries.sentence);
+  if (!entries.ok) throw new Error(entries.problem.type);
   return written(mia.setMany(entries.entries));
 }
 
@@ -141,7 +141,10 @@ describe("a service that was done", () => {
   test("is refused where the part has no such work, and nothing is written", () => {
     expect(
       serviceEntries({ id: "s1", mounted: mounted(), place: "shock", what: "bath oil", settings: new Map() }),
-    ).toEqual({ ok: false, sentence: 'The shock of Alder one has no service of the kind "bath oil".' });
+    ).toEqual({
+      ok: false,
+      problem: { type: "no such service", place: "shock", bike: "Alder one", what: "bath oil" },
+    });
   });
 
   test("is kept in the rider's own document", () => {

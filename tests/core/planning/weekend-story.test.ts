@@ -1,7 +1,13 @@
 import { describe, expect, test } from "vitest";
 import type { Writer } from "#core/ledger/write.ts";
-import { proposeBaseline } from "#core/planning/baseline-review.ts";
-import { adjustmentEntries, confirmationEntry, type Occasion, settingEntries } from "#core/planning/entries.ts";
+import { describeProposalObstacle, proposeBaseline } from "#core/planning/baseline-review.ts";
+import {
+  adjustmentEntries,
+  confirmationEntry,
+  describeEntryProblem,
+  type Occasion,
+  settingEntries,
+} from "#core/planning/entries.ts";
 import { adviceOnRun } from "#core/planning/run-advice.ts";
 import { describeSheetProblem, type SetupSheet, setupSheet } from "#core/planning/setup-sheet.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
@@ -39,7 +45,7 @@ function putOn(
   standing: "on the bike" | "reported" = "on the bike",
 ) {
   const result = settingEntries(occasionOf(team), values, cause, standing);
-  if (!result.ok) throw new Error(result.sentence);
+  if (!result.ok) throw new Error(result.problem.type);
   return written(writer.setMany(result.entries));
 }
 
@@ -85,10 +91,9 @@ describe("before the bike is set", () => {
     const { team } = readyTeam();
     const before = team.ledger.size;
     const result = settingEntries(occasionOf(team), { [MAIN]: { value: 300, unit: "psi" } }, { type: "by hand" });
-    expect(result).toEqual({
-      ok: false,
-      sentence: "Fork main pressure: 300 psi is outside the part's range of 20 psi to 110 psi.",
-    });
+    expect(result.ok ? "" : describeEntryProblem(result.problem)).toBe(
+      "Fork main pressure: 300 psi is outside the part's range of 20 psi to 110 psi.",
+    );
     expect(team.ledger.size).toBe(before);
   });
 });
@@ -229,7 +234,7 @@ describe("after the weekend", () => {
     const { team, mechanic } = readyTeam();
     putOn(team, mechanic, { [MAIN]: { value: 63, unit: "psi" } }, { type: "by hand" });
     const result = proposeBaseline(team.ledger, sheetOf(team).mounted, "steep", "kestrel", ride);
-    if (!result.ok) throw new Error(result.why.join(" "));
+    if (!result.ok) throw new Error(result.why.map(describeProposalObstacle).join(" "));
     expect(result.proposal.differences.find(({ path }) => path === MAIN)?.difference).toEqual({
       value: 3,
       unit: "psi",
@@ -247,7 +252,7 @@ describe("after the weekend", () => {
     putOn(team, mechanic, { [MAIN]: { value: 63, unit: "psi" } }, { type: "by hand" });
     const before = sheetOf(team).rows.map(({ baseline, weekend, state }) => [baseline, weekend, state]);
     const result = proposeBaseline(team.ledger, sheetOf(team).mounted, "steep", "kestrel", ride);
-    if (!result.ok) throw new Error(result.why.join(" "));
+    if (!result.ok) throw new Error(result.why.map(describeProposalObstacle).join(" "));
     written(team.writerFor("mona").setMany([result.proposal.entry] as Parameters<Writer["setMany"]>[0]));
     expect(sheetOf(team).rows.map(({ baseline, weekend, state }) => [baseline, weekend, state])).toEqual(before);
   });
@@ -262,7 +267,7 @@ describe("after the weekend", () => {
       "reported",
     );
     const result = proposeBaseline(team.ledger, sheetOf(team).mounted, "steep", "kestrel", ride);
-    expect(result.ok ? [] : result.why).toEqual([
+    expect(result.ok ? [] : result.why.map(describeProposalObstacle)).toEqual([
       "The fork rebound was reported by the rider and no mechanic has confirmed it yet.",
     ]);
   });
