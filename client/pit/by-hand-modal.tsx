@@ -43,15 +43,15 @@ export function ByHandModal(props: { bench: RiderBench; path: AdjusterPath; run?
           </select>
         </div>
         <p>{pit.byHand.now(valueText(form.now()))}</p>
-        <Show when={form.adjuster()} keyed>
-          {(adjuster) => (
+        <Show when={form.field()} keyed>
+          {(field) => (
             <Stepper
               label={pit.byHand.value}
-              unit={adjuster.unit}
+              unit={field.unit}
               value={value()}
-              step={adjuster.step}
-              minimum={adjuster.minimum}
-              maximum={adjuster.maximum}
+              step={field.step}
+              minimum={field.minimum}
+              maximum={field.maximum}
               onChange={form.setValue}
             />
           )}

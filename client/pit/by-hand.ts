@@ -1,11 +1,12 @@
 /** A value set by hand, as entries to write. */
+import { entryField } from "#client/widgets/entry-field.ts";
 import type { Cause } from "#core/ledger/cause.ts";
 import { decisionEntry, type EntriesResult, type Occasion, settingEntries } from "#core/planning/entries.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import { mountedAdjuster } from "#core/team/roster.ts";
 import type { LoggedRun } from "#core/weekend/runs.ts";
 
-/** What is typed: the value in the adjuster's own unit. */
+/** What is typed: the value in the unit of the adjuster's entry field. */
 export interface ByHandDraft {
   readonly path: AdjusterPath;
   readonly value: number | undefined;
@@ -18,7 +19,7 @@ export function byHandEntries(occasion: Occasion, { path, value, note }: ByHandD
   if (!found || value === undefined) return { ok: false, problem: { type: "no value", path } };
   const words = note.trim();
   const cause: Cause = { type: "by hand", ...(words !== "" && { note: words }), ...(run && { run: run.id }) };
-  const settings = settingEntries(occasion, { [path]: { value, unit: found.adjuster.unit } }, cause);
+  const settings = settingEntries(occasion, { [path]: { value, unit: entryField(found.adjuster).unit } }, cause);
   if (!settings.ok || !run) return settings;
   return { ok: true, entries: [...settings.entries, decisionEntry(run, "adjusted")] };
 }

@@ -2,14 +2,22 @@ import { createMemo, Show } from "solid-js";
 import { common } from "#client/text/common.ts";
 import { pit } from "#client/text/pit.ts";
 import { Choice } from "#client/widgets/choice.tsx";
+import { numberIn } from "#client/widgets/entry-field.ts";
 import { Stepper } from "#client/widgets/stepper.tsx";
+import type { TypedQuantity } from "#core/quantity/unit.ts";
 import { grounds } from "#core/team/ground.ts";
+import { temperatureField } from "./course-draft.ts";
 import type { CourseFormState } from "./create-course-form.ts";
 import { Field } from "./field.tsx";
+
+/** Where a first step starts. */
+const START: TypedQuantity = { value: 15, unit: "°C" };
 
 /** The conditions of one session. */
 export function ConditionsFields(props: { form: CourseFormState; sessionId: string }) {
   const fields = createMemo(() => props.form.draft().sessions.find((session) => session.sessionId === props.sessionId));
+  const temperature = temperatureField();
+  const start = Math.round(numberIn(temperature, START) ?? 0);
   // A memo each, so that a change of one field never resets what is typed in another.
   const name = createMemo(() => fields()?.name ?? "");
   const air = createMemo(() => fields()?.air);
@@ -21,24 +29,24 @@ export function ConditionsFields(props: { form: CourseFormState; sessionId: stri
         <Field label={pit.course.air}>
           <Stepper
             label={`${name()}: ${pit.course.air}`}
-            unit="°C"
+            unit={temperature.unit}
             value={air()}
-            step={1}
-            start={15}
-            minimum={-30}
-            maximum={55}
+            step={temperature.step}
+            start={start}
+            minimum={temperature.minimum}
+            maximum={temperature.maximum}
             onChange={(value) => props.form.setConditions(props.sessionId, { air: value })}
           />
         </Field>
         <Field label={pit.course.bench}>
           <Stepper
             label={`${name()}: ${pit.course.bench}`}
-            unit="°C"
+            unit={temperature.unit}
             value={bench()}
-            step={1}
-            start={air() ?? 15}
-            minimum={-30}
-            maximum={55}
+            step={temperature.step}
+            start={air() ?? start}
+            minimum={temperature.minimum}
+            maximum={temperature.maximum}
             onChange={(value) => props.form.setConditions(props.sessionId, { bench: value })}
           />
         </Field>

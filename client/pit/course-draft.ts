@@ -4,10 +4,10 @@
  * meanwhile stays.
  */
 import { pit } from "#client/text/pit.ts";
+import { type EntryField, entryField, numberIn } from "#client/widgets/entry-field.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { readValue } from "#core/ledger/read-record.ts";
 import type { WriteEntry } from "#core/ledger/write.ts";
-import { fromSi, type TypedQuantity, toSi } from "#core/quantity/unit.ts";
 import { type CourseType, courseTypes } from "#core/team/course-type.ts";
 import type { Ground } from "#core/team/ground.ts";
 import { knownValue } from "#core/team/roster.ts";
@@ -16,13 +16,18 @@ import type { Course } from "#core/weekend/course.ts";
 import { type Programme, programme } from "#core/weekend/programme.ts";
 import { conditionsKind, courseKind } from "#core/weekend/record-kinds.ts";
 
-/** One session's fields: temperatures in °C. */
+/** One session's fields: temperatures in the unit of {@link temperatureField}. */
 export interface ConditionsDraft {
   readonly sessionId: string;
   readonly name: string;
   readonly air: number | undefined;
   readonly bench: number | undefined;
   readonly ground: Ground | undefined;
+}
+
+/** How the temperature of the air is typed. */
+export function temperatureField(): EntryField {
+  return entryField({ unit: "°C", step: 1, minimum: -30, maximum: 55 });
 }
 
 /** All fields: parts of 1, altitude in m. */
@@ -38,14 +43,14 @@ export function courseDraft(ledger: Ledger, weekendId: string): CourseDraft {
   const course = knownValue(ledger, courseKind, weekendId);
   return {
     mix: course?.mix ?? { steep: 0, jumpy: 0, wet: 0 },
-    altitude: inUnit(course?.altitude ?? plan?.venue?.altitude, "m"),
+    altitude: numberIn({ unit: "m", step: 1 }, course?.altitude ?? plan?.venue?.altitude),
     sessions: (plan?.sessions ?? []).map(({ id, session }) => {
       const conditions = knownValue(ledger, conditionsKind, `${weekendId}/${id}`);
       return {
         sessionId: id,
         name: session.name,
-        air: inUnit(conditions?.air, "°C"),
-        bench: inUnit(conditions?.bench, "°C"),
+        air: numberIn(temperatureField(), conditions?.air),
+        bench: numberIn(temperatureField(), conditions?.bench),
         ground: conditions?.ground,
       };
     }),
@@ -137,9 +142,10 @@ function courseOf({ mix, altitude }: CourseDraft): Course | string {
 function conditionsOf({ name, air, bench, ground }: ConditionsDraft): Conditions | string {
   if (air === undefined) return pit.course.needsAir(name);
   if (ground === undefined) return pit.course.needsGround(name);
+  const { unit } = temperatureField();
   return {
-    air: { value: air, unit: "°C" },
-    ...(bench !== undefined && { bench: { value: bench, unit: "°C" } }),
+    air: { value: air, unit },
+    ...(bench !== undefined && { bench: { value: bench, unit } }),
     ground,
   };
 }
@@ -147,11 +153,6 @@ function conditionsOf({ name, air, bench, ground }: ConditionsDraft): Conditions
 function entryOf(ledger: Ledger, kind: typeof courseKind | typeof conditionsKind, key: string, value: unknown) {
   const first = ledger.current<unknown>(kind, key).state === "absent";
   return { kind, key, value, ...(first && { cause: { type: "setup" } as const }) };
-}
-
-function inUnit(quantity: TypedQuantity | undefined, unit: "m" | "°C"): number | undefined {
-  if (!quantity) return undefined;
-  return quantity.unit === unit ? quantity.value : Number(fromSi(toSi(quantity), unit).value.toFixed(2));
 }
 
 function sameCourse(a: CourseDraft, b: CourseDraft): boolean {

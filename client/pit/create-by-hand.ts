@@ -2,9 +2,10 @@
 import { type Accessor, createMemo, createSignal, untrack } from "solid-js";
 import { pit } from "#client/text/pit.ts";
 import { trade } from "#client/text/trade.ts";
+import { type EntryField, entryField, numberIn } from "#client/widgets/entry-field.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
-import { convert, type TypedQuantity } from "#core/quantity/unit.ts";
-import type { Adjuster, AdjusterPath } from "#core/team/adjuster.ts";
+import type { TypedQuantity } from "#core/quantity/unit.ts";
+import type { AdjusterPath } from "#core/team/adjuster.ts";
 import { mountedAdjuster, mountedAdjusters } from "#core/team/roster.ts";
 import type { LoggedRun } from "#core/weekend/runs.ts";
 import { type ByHandDraft, byHandEntries } from "./by-hand.ts";
@@ -15,7 +16,8 @@ export interface ByHandState {
   readonly draft: Accessor<ByHandDraft>;
   readonly problem: Accessor<string | undefined>;
   readonly paths: Accessor<readonly AdjusterPath[]>;
-  readonly adjuster: Accessor<Adjuster | undefined>;
+  /** How the value of the chosen adjuster is typed. */
+  readonly field: Accessor<EntryField | undefined>;
   /** What the bike reads at the bench now, where that is settled. */
   readonly now: Accessor<TypedQuantity | undefined>;
   /** Another adjuster: its value starts as what is on the bike. */
@@ -29,11 +31,15 @@ export interface ByHandState {
 /** Setting `path` by hand on this bench, in answer to `run` where there is one. */
 export function createByHand(bench: RiderBench, path: AdjusterPath, run?: LoggedRun): ByHandState {
   const found = (at: AdjusterPath) => mountedAdjuster(bench.mounted()?.parts ?? {}, at);
+  const fieldAt = (at: AdjusterPath): EntryField | undefined => {
+    const adjuster = found(at)?.adjuster;
+    return adjuster && entryField(adjuster);
+  };
   const nowAt = (at: AdjusterPath): TypedQuantity | undefined => bench.occasion()?.onTheBike[at];
   const startOf = (at: AdjusterPath): number | undefined => {
-    const unit = found(at)?.adjuster.unit;
+    const field = fieldAt(at);
     const now = nowAt(at) ?? bench.sheet()?.rows.find((row) => row.path === at)?.bench;
-    return unit && now ? Number(convert(now, unit).value.toFixed(2)) : undefined;
+    return field && numberIn(field, now);
   };
   const [draft, setDraft] = createSignal<ByHandDraft>(untrack(() => ({ path, value: startOf(path), note: "" })));
   const [problem, setProblem] = createSignal<string>();
@@ -47,7 +53,7 @@ export function createByHand(bench: RiderBench, path: AdjusterPath, run?: Logged
     problem,
     paths: () => mountedAdjusters(bench.mounted()?.parts ?? {}).map((mounted) => mounted.path),
     // The same adjuster is the same, however often the records it comes from are read.
-    adjuster: createMemo(() => found(chosen())?.adjuster, undefined, {
+    field: createMemo(() => fieldAt(chosen()), undefined, {
       equals: (a, b) => JSON.stringify(a) === JSON.stringify(b),
     }),
     now: () => nowAt(chosen()),

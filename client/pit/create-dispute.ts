@@ -4,6 +4,7 @@ import { pit } from "#client/text/pit.ts";
 import { trade } from "#client/text/trade.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
 import { checkValue } from "#core/advice/limits.ts";
+import type { TypedQuantity } from "#core/quantity/unit.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import { type MountedAdjuster, mountedAdjuster } from "#core/team/roster.ts";
 import { settingKey } from "#core/weekend/on-the-bike.ts";
@@ -17,8 +18,8 @@ export interface DisputeState {
   readonly found: Accessor<MountedAdjuster | undefined>;
   /** Somebody looked, and a claim is right. */
   settle(claim: Setting): void;
-  /** Somebody looked, and read another value, in the adjuster's unit. */
-  settleReading(value: number | undefined): void;
+  /** Somebody looked, and read another value. */
+  settleReading(reading: TypedQuantity | undefined): void;
 }
 
 /** The dispute about `path` on this bench. */
@@ -44,12 +45,10 @@ export function createDispute(bench: RiderBench, path: AdjusterPath): DisputeSta
       const occasion = bench.occasion();
       if (occasion) write(settledByClaim(claim, occasion));
     },
-    settleReading: (value) => {
-      const adjuster = found();
+    settleReading: (quantity) => {
       const occasion = bench.occasion();
-      if (!adjuster || !occasion) return;
-      if (value === undefined) return acts.refuse(trade.entryProblem({ type: "no value", path }));
-      const quantity = { value, unit: adjuster.adjuster.unit };
+      if (!occasion) return;
+      if (quantity === undefined) return acts.refuse(trade.entryProblem({ type: "no value", path }));
       const problem = checkValue(occasion.mounted, path, quantity, occasion.onTheBike);
       if (problem) return acts.refuse(trade.limit(problem));
       write(settledByReading(quantity, occasion));

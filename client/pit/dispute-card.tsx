@@ -49,7 +49,7 @@ export function DisputeCard(props: { bench: RiderBench; path: AdjusterPath }) {
         <ReadingForm
           found={dispute().found()}
           label={pit.disputes.value}
-          onSave={(value) => dispute().settleReading(value)}
+          onSave={(reading) => dispute().settleReading(reading)}
         />
         <button type="button" onClick={() => setOther(false)}>
           {common.cancel}

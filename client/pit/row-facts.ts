@@ -3,7 +3,7 @@ import { pit } from "#client/text/pit.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
 import { settledValue } from "#core/ledger/ledger.ts";
 import type { SheetRow } from "#core/planning/setup-sheet.ts";
-import type { TypedQuantity } from "#core/quantity/unit.ts";
+import { convert, type TypedQuantity } from "#core/quantity/unit.ts";
 
 export interface RowFact {
   readonly label: string;
@@ -37,9 +37,12 @@ export function onTheBikeText({ current }: Pick<SheetRow, "current">): string {
   return formatQuantity(setting.quantity);
 }
 
-function readsOtherwise({ current }: SheetRow, reading: TypedQuantity): boolean {
+function readsOtherwise({ current, found }: SheetRow, reading: TypedQuantity): boolean {
   const setting = settledValue(current);
-  return setting?.quantity.unit === reading.unit && setting.quantity.value !== reading.value;
+  if (!setting) return false;
+  if (setting.quantity.unit === reading.unit) return setting.quantity.value !== reading.value;
+  const { unit, step } = found.adjuster;
+  return Math.abs(convert(setting.quantity, unit).value - convert(reading, unit).value) >= step / 2;
 }
 
 /** The value between several baselines is none of them. */

@@ -1,8 +1,11 @@
 import { A, type RouteSectionProps } from "@solidjs/router";
-import { Show } from "solid-js";
+import { createComputed, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
+import { browserStorage } from "#client/device/storage/browser-storage.ts";
 import { common } from "#client/text/common.ts";
+import { showUnits } from "#client/text/shown-units.ts";
 import { createAppUpdate } from "./create-app-update.ts";
+import { storedUnits } from "./kept-units.ts";
 import { Loaded } from "./loaded.tsx";
 import { StatusLine } from "./status-line.tsx";
 import { createTheme } from "./theme.ts";
@@ -11,6 +14,8 @@ import { createTheme } from "./theme.ts";
 export function Shell(props: RouteSectionProps) {
   const device = useDevice();
   const theme = createTheme();
+  // Before any screen below is made: values are put into words as they are shown.
+  createComputed(() => showUnits(storedUnits(browserStorage(), device.memberId())));
   const update = createAppUpdate();
   return (
     <>

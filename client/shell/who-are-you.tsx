@@ -7,6 +7,7 @@ import { roles } from "#core/team/people.ts";
 import { members } from "#core/team/roster.ts";
 import { DeviceFacts } from "./device-facts.tsx";
 import { LanguageChoice } from "./language-choice.tsx";
+import { UnitChoice } from "./unit-choice.tsx";
 import { workplacePath } from "./workplace-path.ts";
 
 /** The choice of who holds this device. */
@@ -52,6 +53,7 @@ export function WhoAreYou() {
         </A>
       </div>
       <LanguageChoice />
+      <UnitChoice />
       <DeviceFacts />
     </div>
   );

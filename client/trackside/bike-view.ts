@@ -1,10 +1,10 @@
 /** What is on the rider's bike now, adjuster by adjuster, with how sure that is. */
 import { trackside } from "#client/text/trackside.ts";
+import { entryField, numberIn } from "#client/widgets/entry-field.ts";
 import { formatMoment, formatQuantity } from "#client/widgets/format.ts";
 import { memberName } from "#client/widgets/member-name.ts";
-import { settable } from "#core/advice/limits.ts";
 import { type Current, type Ledger, settledValue } from "#core/ledger/ledger.ts";
-import { convert, dimensionOf } from "#core/quantity/unit.ts";
+import { dimensionOf } from "#core/quantity/unit.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import { type Place, places } from "#core/team/place.ts";
 import { type MountedAdjuster, mountedAdjusters, type RiderBike } from "#core/team/roster.ts";
@@ -16,7 +16,7 @@ export interface AdjusterView {
   readonly found: MountedAdjuster;
   /** As typed; absent while it is not known or in dispute. */
   readonly value: string | undefined;
-  /** The same as a number in the adjuster's unit and on its step. */
+  /** The same as the number that a field to type it starts from. */
   readonly number: number | undefined;
   /** Where a pressure was read: it shows more in the heat; absent for all else. */
   readonly readAt: string | undefined;
@@ -57,7 +57,7 @@ function adjusterView(ledger: Ledger, found: MountedAdjuster, current: Current<S
         ? trackside.standing.readAt(formatQuantity(setting.heldAt.temperature))
         : undefined,
     now: value ?? (current.state === "disputed" ? trackside.standing.inDispute : trackside.standing.unknown),
-    number: setting && settable(found, convert(setting.quantity, found.adjuster.unit).value).value,
+    number: numberIn(entryField(found.adjuster), setting?.quantity),
     standing:
       current.state === "disputed"
         ? trackside.standing.disputed

@@ -2,6 +2,7 @@ import { createSignal, Show } from "solid-js";
 import { trackside } from "#client/text/trackside.ts";
 import { adjusterLabel } from "#client/widgets/adjuster-label.ts";
 import { Caution } from "#client/widgets/caution.tsx";
+import { entryField } from "#client/widgets/entry-field.ts";
 import { Stepper } from "#client/widgets/stepper.tsx";
 import { isDamperAdjuster } from "#core/team/adjuster.ts";
 import type { AdjusterView } from "./bike-view.ts";
@@ -9,6 +10,7 @@ import type { AdjusterView } from "./bike-view.ts";
 /** The value that an adjuster is at now, starting from what was known. */
 export function NewValue(props: { adjuster: AdjusterView; onSave: (value: number | undefined) => void }) {
   const adjuster = () => props.adjuster.found.adjuster;
+  const field = () => entryField(adjuster());
   const [value, setValue] = createSignal(props.adjuster.number);
   const isPressure = () => props.adjuster.found.adjuster.kind.endsWith("pressure");
   return (
@@ -18,11 +20,11 @@ export function NewValue(props: { adjuster: AdjusterView; onSave: (value: number
       <p class="field-name">{trackside.change.setTo}</p>
       <Stepper
         label={adjusterLabel(props.adjuster.path)}
-        unit={adjuster().unit}
+        unit={field().unit}
         value={value()}
-        step={adjuster().step}
-        minimum={adjuster().minimum}
-        maximum={adjuster().maximum}
+        step={field().step}
+        minimum={field().minimum}
+        maximum={field().maximum}
         onChange={setValue}
       />
       <Show when={isDamperAdjuster(adjuster().kind)}>

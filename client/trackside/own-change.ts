@@ -4,6 +4,7 @@ import type { Device } from "#client/device/create-device.ts";
 import { trackside } from "#client/text/trackside.ts";
 import { trade } from "#client/text/trade.ts";
 import { adjusterLabel } from "#client/widgets/adjuster-label.ts";
+import { entryField } from "#client/widgets/entry-field.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
 import { describeLedgerProblem } from "#core/ledger/write.ts";
 import { settingEntries } from "#core/planning/entries.ts";
@@ -18,7 +19,7 @@ export interface OwnChange {
   readonly sessionId: string | undefined;
   readonly surroundings: Surroundings | undefined;
   readonly found: MountedAdjuster;
-  /** In the adjuster's unit. */
+  /** In the unit of the adjuster's entry field. */
   readonly value: number;
 }
 
@@ -27,7 +28,7 @@ export type OwnChangeResult = { readonly ok: boolean; readonly sentence: string 
 /** Writes the change; the sentence says what was saved, or why it was not. */
 export function writeOwnChange(device: Pick<Device, "ledger" | "write">, change: OwnChange): OwnChangeResult {
   const { mounted, weekendId, sessionId, surroundings, found, value } = change;
-  const quantity = { value, unit: found.adjuster.unit };
+  const quantity = { value, unit: entryField(found.adjuster).unit };
   const words = [adjusterLabel(found.path), formatQuantity(quantity)] as const;
   const onTheBike = valuesOnBike(settingsOnBike(device.ledger(), mounted));
   // The same value again would turn what a mechanic has seen into a mere report.

@@ -1,6 +1,8 @@
 import { createEffect, createSignal, onCleanup, Show } from "solid-js";
 import { common } from "#client/text/common.ts";
+import { unitText } from "#client/text/quantity-text.ts";
 import { roundToStep } from "#core/quantity/rounding.ts";
+import { isUnit } from "#core/quantity/unit.ts";
 import { formatNumber } from "./format.ts";
 import { makeHoldRepeat } from "./hold-repeat.ts";
 import { parseNumber } from "./parse-number.ts";
@@ -8,6 +10,7 @@ import { parseNumber } from "./parse-number.ts";
 export interface StepperProps {
   /** What is entered, for the label and for screen readers. */
   readonly label: string;
+  /** A unit of the trade, or a word of its own for what is counted here. */
   readonly unit: string;
   readonly value: number | undefined;
   /** What a step goes by. */
@@ -28,11 +31,11 @@ export function Stepper(props: StepperProps) {
     setText(props.value === undefined ? "" : formatNumber(props.value));
     setProblem(undefined);
   });
-  const allowed = () =>
-    `${common.stepper.allowed(formatNumber(props.minimum), formatNumber(props.maximum))} ${props.unit}`;
+  const unit = () => (isUnit(props.unit) ? unitText({ value: 2, unit: props.unit }) : props.unit);
+  const allowed = () => `${common.stepper.allowed(formatNumber(props.minimum), formatNumber(props.maximum))} ${unit()}`;
   const take = (value: number): void => {
     if (value < props.minimum || value > props.maximum) {
-      setProblem(common.stepper.outside(props.label, `${formatNumber(value)} ${props.unit}`, allowed()));
+      setProblem(common.stepper.outside(props.label, `${formatNumber(value)} ${unit()}`, allowed()));
       return;
     }
     setProblem(undefined);
@@ -76,7 +79,7 @@ export function Stepper(props: StepperProps) {
             inputmode="decimal"
             role="spinbutton"
             autocomplete="off"
-            aria-label={`${props.label} (${props.unit})`}
+            aria-label={`${props.label} (${unit()})`}
             aria-valuenow={props.value}
             aria-valuemin={props.minimum}
             aria-valuemax={props.maximum}
@@ -85,7 +88,7 @@ export function Stepper(props: StepperProps) {
             onChange={(event) => enter(event.currentTarget.value)}
             onKeyDown={onKeyDown}
           />
-          <span class="unit">{props.unit}</span>
+          <span class="unit">{unit()}</span>
         </div>
         <button type="button" aria-label={`${props.label}: ${common.more}`} {...buttonHandlers(up)}>
           +

@@ -24,6 +24,3 @@ const wordsById: ReadonlyMap<string, RuleWords> = new Map<string, RuleWords>([
 export function ruleWords(id: string): RuleWords | undefined {
   return wordsById.get(id);
 }
-
-/** Ids of all rules, those of the physics first. */
-export const ruleIds: readonly string[] = [...wordsById.keys()];

@@ -102,7 +102,7 @@ async function hasAllScreens(page: Page): Promise<void> {
   await page.waitForFunction(() => {
     const files = performance.getEntriesByType("resource").map((entry) => entry.name);
     const scripts = (name: RegExp) => files.filter((file) => name.test(file)).length;
-    return scripts(/-screens-.*\.js$/) >= 3 && scripts(/hand-off-.*\.js$/) >= 2;
+    return scripts(/(pit|trackside|review)-screens-.*\.js$/) >= 3 && scripts(/hand-off-.*\.js$/) >= 2;
   });
 }
 

@@ -3,14 +3,14 @@ import { type Accessor, createSignal, untrack } from "solid-js";
 import type { Device } from "#client/device/create-device.ts";
 import { type Acts, plainSentence } from "#client/pit/create-acts.ts";
 import { riderDetails } from "#client/text/rider-details.ts";
+import { type EntryField, entryField, numberIn } from "#client/widgets/entry-field.ts";
 import { formatNumber, formatQuantity } from "#client/widgets/format.ts";
-import { convert, type TypedQuantity } from "#core/quantity/unit.ts";
 import type { Rider } from "#core/team/people.ts";
 import { riderKind } from "#core/team/record-kinds.ts";
 import type { RidingStyle } from "#core/team/riding-style.ts";
 import { knownValue } from "#core/team/roster.ts";
 
-/** `mass` in kg; `frontShare` in parts of 1, undefined while it is not measured. */
+/** `mass` in the unit of {@link massField}; `frontShare` in parts of 1, undefined while it is not measured. */
 export interface RiderDraft {
   readonly mass: number | undefined;
   readonly frontShare: number | undefined;
@@ -76,7 +76,7 @@ export function createRiderDetails(
       const value: Rider = {
         ...rest,
         // A mass that was typed in another unit stays as it was typed until it is changed.
-        mass: mass === opened.mass ? before.mass : { value: mass, unit: "kg" },
+        mass: mass === opened.mass ? before.mass : { value: mass, unit: massField().unit },
         ...(frontShare !== undefined && { frontShare }),
         ...(style !== undefined && { style }),
       };
@@ -95,9 +95,10 @@ export function shareText(frontShare: number | undefined): string {
 }
 
 function draftOf(rider: Rider | undefined): RiderDraft {
-  return { mass: rider && kilograms(rider.mass), frontShare: rider?.frontShare, style: rider?.style };
+  return { mass: numberIn(massField(), rider?.mass), frontShare: rider?.frontShare, style: rider?.style };
 }
 
-function kilograms(mass: TypedQuantity): number {
-  return Number(convert(mass, "kg").value.toFixed(1));
+/** How the rider's mass is typed, ready to ride. */
+export function massField(): EntryField {
+  return entryField({ unit: "kg", step: 0.5, minimum: 30, maximum: 160 });
 }

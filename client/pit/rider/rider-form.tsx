@@ -4,16 +4,22 @@ import { Field } from "#client/pit/field.tsx";
 import { focusInvalidField } from "#client/pit/invalid-field.ts";
 import { riderDetails as words } from "#client/text/rider-details.ts";
 import { Choice } from "#client/widgets/choice.tsx";
+import { numberIn } from "#client/widgets/entry-field.ts";
 import { formatNumber } from "#client/widgets/format.ts";
 import { Problem } from "#client/widgets/problem.tsx";
 import { Stepper } from "#client/widgets/stepper.tsx";
 import { DEFAULT_FRONT_SHARE } from "#core/advice/suspension-model.ts";
+import type { TypedQuantity } from "#core/quantity/unit.ts";
 import { ridingStyles } from "#core/team/riding-style.ts";
-import { createRiderDetails } from "./create-rider-details.ts";
+import { createRiderDetails, massField } from "./create-rider-details.ts";
+
+/** Where a first step starts. */
+const START_MASS: TypedQuantity = { value: 75, unit: "kg" };
 
 /** The rider's mass, front share and style. */
 export function RiderForm(props: { bench: RiderBench; riderId: string; onSaved: () => void }) {
   const details = createRiderDetails(props.bench.device, props.bench.acts, props.riderId);
+  const field = massField();
   const mass = createMemo(() => details.draft().mass);
   const frontShare = createMemo(() => details.draft().frontShare);
   let element: HTMLFormElement | undefined;
@@ -31,12 +37,12 @@ export function RiderForm(props: { bench: RiderBench; riderId: string; onSaved: 
         <Field label={words.mass}>
           <Stepper
             label={words.mass}
-            unit="kg"
+            unit={field.unit}
             value={mass()}
-            step={0.5}
-            start={75}
-            minimum={30}
-            maximum={160}
+            step={field.step}
+            start={numberIn(field, START_MASS) ?? field.minimum}
+            minimum={field.minimum}
+            maximum={field.maximum}
             onChange={(value) => details.set({ mass: value })}
           />
         </Field>

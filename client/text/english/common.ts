@@ -16,6 +16,11 @@ export const common = {
   toStart: "To the start",
   back: "Back",
   language: "Language",
+  units: {
+    title: "Units",
+    hint: "What you read and type is in these units, on this device. Without a choice a value stays in the unit it was typed in.",
+    of: { pressure: "Pressure", mass: "Mass", temperature: "Temperature" },
+  },
   save: "Save",
   cancel: "Cancel",
   close: "Close",
