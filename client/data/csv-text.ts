@@ -1,5 +1,7 @@
 /** Tables as the text of a CSV file (RFC 4180) and back, by papaparse. Loaded with the act that needs it. */
+
 import Papa from "papaparse";
+import { data as words } from "#client/text/data.ts";
 import { guardCell, unguardCell } from "#core/exchange/formula-guard.ts";
 import type { ExchangeTable, ReadTable, TableForm } from "#core/exchange/table.ts";
 
@@ -23,7 +25,7 @@ export function readCsv(text: string): ReadCsv {
   const { data, errors } = Papa.parse<string[]>(plain, { delimiter: separatorOf(plain), skipEmptyLines: false });
   const broken = errors.find(({ type }) => type === "Quotes");
   if (broken) {
-    const sentence = `Line ${(broken.row ?? 0) + 1}: a quotation mark is opened and not closed as CSV asks. Save the table once more as CSV.`;
+    const sentence = words.file.quotes((broken.row ?? 0) + 1);
     return { ok: false, problem: { type: "quotes", sentence } };
   }
   const [head = [], ...rest] = data.map((cells) => cells.map(unguardCell));
@@ -31,7 +33,7 @@ export function readCsv(text: string): ReadCsv {
     .map((cells, index) => ({ line: index + 2, cells }))
     .filter(({ cells }) => cells.some((cell) => cell.trim() !== ""));
   if (head.every((cell) => cell.trim() === "") || rows.length === 0) {
-    const sentence = "There is no table in this file: it needs a row with the names of the columns, and rows below it.";
+    const sentence = words.file.noTable;
     return { ok: false, problem: { type: "empty", sentence } };
   }
   return { ok: true, table: { head, rows } };

@@ -61,7 +61,7 @@ export function AdjustmentView(props: {
       </dl>
       <PredictionTable adjustment={props.adjustment} />
       <ForceChart input={props.input} adjustment={props.adjustment} />
-      <p class="small">{pit.advice.provenance(props.adjustment.provenance)}</p>
+      <p class="small">{pit.advice.provenance(trade.provenances[props.adjustment.provenance])}</p>
       <Caution>
         {pit.bench.cautions[0]} {pit.bench.cautions[2]}
       </Caution>

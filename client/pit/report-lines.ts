@@ -1,5 +1,6 @@
 /** What a rider said and measured on a run, in words. */
 import { pit } from "#client/text/pit.ts";
+import { trade } from "#client/text/trade.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
 import { type End, ends } from "#core/team/place.ts";
 import { type EndFeedback, type FeelingOf, feelings, type Run } from "#core/weekend/run.ts";
@@ -35,8 +36,9 @@ function linesOf(feedback: EndFeedback): readonly ReportLine[] {
   if (feedback.bottomOuts !== undefined) lines.push({ name: names.bottomOuts, text: String(feedback.bottomOuts) });
   for (const of of Object.keys(feelings) as FeelingOf[]) {
     const feeling = feedback[of];
-    if (feeling !== undefined) lines.push({ name: names[of], text: feeling });
+    if (feeling !== undefined) lines.push({ name: names[of], text: trade.feelings[feeling] });
   }
-  if (feedback.noticed?.length) lines.push({ name: names.noticed, text: feedback.noticed.join(", ") });
+  if (feedback.noticed?.length)
+    lines.push({ name: names.noticed, text: feedback.noticed.map((noticed) => trade.symptoms[noticed]).join(", ") });
   return lines;
 }

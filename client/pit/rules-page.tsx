@@ -2,6 +2,7 @@ import { A } from "@solidjs/router";
 import { createMemo, createSignal, For, Show } from "solid-js";
 import { pit } from "#client/text/pit.ts";
 import { rulesText } from "#client/text/rules.ts";
+import { trade } from "#client/text/trade.ts";
 import type { RuleText } from "#core/advice/rule-entry.ts";
 import { matchingChapters, ruleBook } from "./matching-rules.ts";
 
@@ -67,7 +68,7 @@ function RuleCard(props: { entry: RuleText }) {
           )}
         </Show>
       </dl>
-      <p class="small">{pit.advice.provenance(props.entry.provenance)}</p>
+      <p class="small">{pit.advice.provenance(trade.provenances[props.entry.provenance])}</p>
     </article>
   );
 }

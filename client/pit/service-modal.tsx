@@ -23,7 +23,7 @@ export function ServiceModal(props: { bench: RiderBench; place: ServicePlace; on
     if (focusInvalidField(element) === undefined && form.save()) props.onClose();
   };
   return (
-    <Modal title={pit.service.done(common.places[props.place].toLowerCase())} onClose={props.onClose}>
+    <Modal title={pit.service.done(common.places[props.place])} onClose={props.onClose}>
       <form ref={element} class="stack" onSubmit={save}>
         <Choice
           legend={pit.service.what}

@@ -16,7 +16,7 @@ export function ServicePart(props: { part: ServicePartLine; onDone: () => void }
         </EachByKey>
       </ul>
       <button type="button" onClick={() => props.onDone()}>
-        {pit.service.done(props.part.title.toLowerCase())}
+        {pit.service.done(props.part.title)}
       </button>
     </article>
   );

@@ -5,5 +5,5 @@ import { type AdjusterPath, parseAdjusterPath } from "#core/team/adjuster.ts";
 /** "Fork, main pressure"; "Front tyre, pressure". */
 export function adjusterLabel(path: AdjusterPath): string {
   const address = parseAdjusterPath(path);
-  return address ? `${common.places[address.place]}, ${common.adjusters[address.kind].toLowerCase()}` : path;
+  return address ? common.adjusterAt(common.places[address.place], common.adjusters[address.kind]) : path;
 }

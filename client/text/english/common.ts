@@ -64,6 +64,10 @@ export const common = {
     "high-speed-compression": "High-speed compression",
     "tyre-pressure": "Pressure",
   } satisfies Record<AdjusterKind, string>,
+  /** "Fork, main pressure". */
+  adjusterAt: (place: string, adjuster: string) => `${place}, ${adjuster.toLowerCase()}`,
+  /** Stands before each caution. */
+  caution: "Caution.",
   /** Units of counts beside a number. */
   counts: {
     clicks: (value: number) => (Math.abs(value) === 1 ? "click" : "clicks"),

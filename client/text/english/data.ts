@@ -12,6 +12,9 @@ export const data = {
     unreadable: "This device could not open the file. Choose it once more.",
     notText:
       "This file is not text in UTF-8. Save it as UTF-8 (a spreadsheet offers that beside CSV) and choose it again.",
+    quotes: (line: number) =>
+      `Line ${line}: a quotation mark is opened and not closed as CSV asks. Save the table once more as CSV.`,
+    noTable: "There is no table in this file: it needs a row with the names of the columns, and rows below it.",
     reading: "Reading the file…",
     writing: "Writing…",
     notLoaded: "The program for tables could not be loaded from the server. Try again when it is reached.",

@@ -29,7 +29,7 @@ export const service = {
   nothingOnTheBike: "No settings of this bike are known: nothing can be written down with it.",
   inDispute: (adjusters: string) => `In dispute, so not written down: ${adjusters}. Look at the bike first.`,
   setting: (adjuster: string, value: string) => `${adjuster}: ${value}`,
-  done: (part: string) => `Service done: ${part}`,
+  done: (part: string) => `Service done: ${part.toLowerCase()}`,
   what: "What was done",
   completeHint: "A complete service has the bath oil in it: both start again.",
   before: "Hours ridden since it was done",
