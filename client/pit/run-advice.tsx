@@ -10,6 +10,7 @@ import { causeLine, settingLine } from "./adjustment-text.ts";
 import { AdjustmentView } from "./adjustment-view.tsx";
 import type { RiderBench } from "./create-rider-bench.ts";
 import { EachByKey } from "./each-by-key.tsx";
+import { WhyNot } from "./why-not.tsx";
 
 /** Advice on one run, or what is missing for it. */
 export function RunAdvice(props: { bench: RiderBench; logged: LoggedRun }) {
@@ -116,6 +117,7 @@ function AdviceView(props: { bench: RiderBench; logged: LoggedRun; input: Advice
           </For>
         </ul>
       </Show>
+      <WhyNot input={props.input} />
     </div>
   );
 }

@@ -5,7 +5,7 @@
 import { convert, type TypedQuantity } from "#core/quantity/unit.ts";
 import { type AdjusterPath, adjusterPath } from "#core/team/adjuster.ts";
 import type { SetupValues } from "#core/team/baseline.ts";
-import { type End, suspensionOf, tyreOf } from "#core/team/place.ts";
+import { type End, suspensionOf } from "#core/team/place.ts";
 import { type MountedAdjuster, mountedAdjuster } from "#core/team/roster.ts";
 import type { Adjustment, Advice, AdviceInput, ProposedSetting, Referral, Unanswered } from "./adjustment.ts";
 import { applies, type EndView, endViews } from "./end-view.ts";
@@ -14,6 +14,7 @@ import { stages } from "./feedback-rule.ts";
 import { feedbackRules } from "./feedback-rules/rule-table.ts";
 import type { Hindrance } from "./hindrance.ts";
 import { checkValue, settable } from "./limits.ts";
+import { endOfMove, pathOfMove } from "./move-path.ts";
 import { sizeMove } from "./move-size.ts";
 import { predict } from "./prediction.ts";
 import { reboundChange } from "./rebound-follows.ts";
@@ -74,14 +75,14 @@ function answer(input: AdviceInput, views: Views, rule: FeedbackRule, view: EndV
     referral: { rule: rule.id, end, symptoms, cause },
   });
   if (rule.moves.length === 0) return refer("nothing to tune");
-  const paths = rule.moves.map((move) => pathOf(move, end));
+  const paths = rule.moves.map((move) => pathOfMove(move, end));
   const tried = input.earlier.filter((move) => move.rule === rule.id && paths.includes(move.path));
   if (new Set(tried.map(({ run }) => run)).size >= ANSWERS_BEFORE_SERVICE) {
     return refer("two changes did not help");
   }
   const why: Hindrance[] = [];
   for (const move of rule.moves) {
-    const path = pathOf(move, end);
+    const path = pathOfMove(move, end);
     const found = mountedAdjuster(input.mounted.parts, path);
     if (!found) continue;
     if (tried.some((earlier) => earlier.path === path)) {
@@ -169,17 +170,8 @@ function coupledRebound(
   return problem ? { refused: { type: "limit", problem } } : { setting: { path, from, to } };
 }
 
-function endOfMove(move: Move, end: End): End {
-  return move.end === "other" ? (end === "front" ? "rear" : "front") : end;
-}
-
 function moveView(views: Views, move: Move, end: End): EndView {
   return views[endOfMove(move, end)];
-}
-
-function pathOf(move: Move, end: End): AdjusterPath {
-  const at = endOfMove(move, end);
-  return adjusterPath(move.at === "tyre" ? tyreOf(at) : suspensionOf(at), move.adjuster);
 }
 
 /** A change of a reading at the bench is, to a few parts in a hundred, the same change at the temperature of the ride. */
