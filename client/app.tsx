@@ -2,6 +2,7 @@ import { Route, Router } from "@solidjs/router";
 import { onMount } from "solid-js";
 import { DataRoute } from "./data/data-route.tsx";
 import { DeviceProvider } from "./device/device-context.tsx";
+import { FindRoute, loadFind } from "./find/find-route.tsx";
 import { loadPit, PitRoutes } from "./pit/pit-routes.tsx";
 import { loadReview, ReviewRoutes } from "./review/review-routes.tsx";
 import { HandOffRoutes, loadHandOff } from "./shell/hand-off-routes.tsx";
@@ -12,13 +13,14 @@ import { loadTrackside, TracksideRoutes } from "./trackside/trackside-routes.tsx
 
 /** The three workplaces behind a choice of who you are. */
 export function App() {
-  onMount(() => loadWhenIdle([loadPit, loadTrackside, loadReview, loadHandOff]));
+  onMount(() => loadWhenIdle([loadPit, loadTrackside, loadReview, loadFind, loadHandOff]));
   return (
     <DeviceProvider>
       <Router root={Shell}>
         <Route path="/" component={WhoAreYou} />
         <HandOffRoutes />
         <DataRoute />
+        <FindRoute />
         <PitRoutes />
         <TracksideRoutes />
         <ReviewRoutes />

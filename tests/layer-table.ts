@@ -68,6 +68,11 @@ export const layers: readonly Layer[] = [
     packages: ["solid-js", "@solidjs/router", "ulid"],
   })),
   {
+    room: "client/find",
+    rooms: [...planning, "core/planning", "client/device", "client/text", "client/widgets"],
+    packages: ["solid-js", "@solidjs/router"],
+  },
+  {
     room: "client/data",
     rooms: [
       ...planning,
@@ -89,6 +94,7 @@ export const layers: readonly Layer[] = [
       "client/trackside",
       "client/review",
       "client/data",
+      "client/find",
       "client/design",
       "client/text",
     ],

@@ -9,6 +9,7 @@ import { storedUnits } from "./kept-units.ts";
 import { Loaded } from "./loaded.tsx";
 import { StatusLine } from "./status-line.tsx";
 import { createTheme } from "./theme.ts";
+import { useFindKey } from "./use-find-key.ts";
 
 /** What is on every screen: whose device it is, the sync state in words, and the look. */
 export function Shell(props: RouteSectionProps) {
@@ -17,12 +18,18 @@ export function Shell(props: RouteSectionProps) {
   // Before any screen below is made: values are put into words as they are shown.
   createComputed(() => showUnits(storedUnits(browserStorage(), device.memberId())));
   const update = createAppUpdate();
+  useFindKey(() => device.member() !== undefined);
   return (
     <>
       <header class="shell-bar">
         <strong>{common.name}</strong>
         <StatusLine />
         <span class="push" />
+        <Show when={device.member()}>
+          <A href="/find" class="button" aria-keyshortcuts="Control+/ Meta+/">
+            {common.find}
+          </A>
+        </Show>
         <Show when={device.member()}>
           {(member) => (
             <A

@@ -16,6 +16,7 @@ export const common = {
   toStart: "To the start",
   back: "Back",
   language: "Language",
+  find: "Find",
   units: {
     title: "Units",
     hint: "What you read and type is in these units, on this device. Without a choice a value stays in the unit it was typed in.",

@@ -1,6 +1,7 @@
 /** English texts that come with the first workplace that is opened. */
 export { baselineReview } from "./baseline-review.ts";
 export { data } from "./data.ts";
+export { find } from "./find.ts";
 export { forceChart } from "./force-chart.ts";
 export { handOffCodes } from "./hand-off-codes.ts";
 export { moments } from "./moments.ts";
