@@ -6,10 +6,11 @@ import type { Service } from "#core/service/service-record.ts";
 import { adjusterPaths } from "#core/team/adjuster.ts";
 import type { Baseline, SetupValues } from "#core/team/baseline.ts";
 import type { Bike } from "#core/team/bike.ts";
+import type { Mounting } from "#core/team/mounting.ts";
 import type { Part } from "#core/team/part.ts";
 import type { Member, Rider } from "#core/team/people.ts";
 import { type Place, places } from "#core/team/place.ts";
-import { baselineKind, bikeKind, memberKind, partKind, riderKind } from "#core/team/record-kinds.ts";
+import { baselineKind, bikeKind, memberKind, mountingKind, partKind, riderKind } from "#core/team/record-kinds.ts";
 import { parseSettingKey, settingKey } from "#core/weekend/on-the-bike.ts";
 import type { RaceWeekend } from "#core/weekend/race-weekend.ts";
 import {
@@ -34,8 +35,11 @@ interface Subject {
   readonly value: unknown;
 }
 
-/** Why the value does not fit, in a sentence; undefined when it does. */
-export function fitProblem(subject: Subject, lookup: ValueLookup): string | undefined {
+/**
+ * Why the value does not fit, in a sentence; undefined when it does.
+ * @param moved the parts that have a mounting, here or in the file
+ */
+export function fitProblem(subject: Subject, lookup: ValueLookup, moved: readonly string[]): string | undefined {
   for (const [kind, key] of namedBy(subject)) {
     if (key !== undefined && lookup(kind, key) === undefined) {
       return `There is no ${kind.kind} "${key}", neither here nor in the file as far as it can be taken in.`;
@@ -45,11 +49,11 @@ export function fitProblem(subject: Subject, lookup: ValueLookup): string | unde
   switch (subject.kind.kind) {
     case baselineKind.kind: {
       const { bike, values } = subject.value as Baseline;
-      const [problem] = checkSetup(bikeAsItWillBe(lookup, bike), values);
+      const [problem] = checkSetup(bikeAsItWillBe(lookup, bike, moved), values);
       return problem && describeLimitProblem(problem);
     }
     case settingKind.kind:
-      return settingProblem(subject, second, lookup);
+      return settingProblem(subject, second, lookup, moved);
     case riderKind.kind: {
       const owner = lookup(bikeKind, (subject.value as Rider).bike)?.rider;
       return owner === first ? undefined : `The bike ${(subject.value as Rider).bike} is that of ${owner}.`;
@@ -68,7 +72,12 @@ export function fitProblem(subject: Subject, lookup: ValueLookup): string | unde
   }
 }
 
-function settingProblem(subject: Subject, bikeId: string, lookup: ValueLookup): string | undefined {
+function settingProblem(
+  subject: Subject,
+  bikeId: string,
+  lookup: ValueLookup,
+  moved: readonly string[],
+): string | undefined {
   const address = parseSettingKey(subject.key);
   if (!address) return "Its key is not of the form rider/bike/place.adjuster.";
   const onTheBike: Partial<Record<string, Setting["quantity"]>> = {};
@@ -77,17 +86,23 @@ function settingProblem(subject: Subject, bikeId: string, lookup: ValueLookup): 
     if (quantity) onTheBike[path] = quantity;
   }
   const { quantity } = subject.value as Setting;
-  const problem = checkValue(bikeAsItWillBe(lookup, bikeId), address.path, quantity, onTheBike as SetupValues);
+  const problem = checkValue(bikeAsItWillBe(lookup, bikeId, moved), address.path, quantity, onTheBike as SetupValues);
   return problem && describeLimitProblem(problem);
 }
 
-function bikeAsItWillBe(lookup: ValueLookup, bikeId: string): { bike: Bike; parts: Partial<Record<Place, Part>> } {
+function bikeAsItWillBe(
+  lookup: ValueLookup,
+  bikeId: string,
+  moved: readonly string[],
+): { bike: Bike; parts: Partial<Record<Place, Part>> } {
   const bike = lookup(bikeKind, bikeId);
   if (!bike) throw new Error(`The bike ${bikeId} was looked for before, and was there.`);
   const parts: Partial<Record<Place, Part>> = {};
   for (const place of places) {
-    const id = bike.parts[place];
-    const part = id === undefined ? undefined : lookup(partKind, id);
+    const entered = bike.parts[place];
+    const here = moved.filter((id) => lookup(mountingKind, id)?.bike === bikeId);
+    const ids = entered === undefined || lookup(mountingKind, entered) ? here : [entered, ...here];
+    const part = ids.map((id) => lookup(partKind, id)).find((candidate) => candidate?.place === place);
     if (part) parts[place] = part;
   }
   return { bike, parts };
@@ -109,6 +124,14 @@ function namedBy({ kind, key, value }: Subject): readonly Named[] {
         [riderKind, (value as Bike).rider],
         ...places.map((place): Named => [partKind, (value as Bike).parts[place]]),
       ];
+    case mountingKind.kind: {
+      const { bike, from } = value as Mounting;
+      return [
+        [partKind, first],
+        [bikeKind, bike],
+        [bikeKind, from],
+      ];
+    }
     case baselineKind.kind:
       return [
         [riderKind, first],

@@ -4,6 +4,7 @@ import { examineJson, sameJson, utf8Length } from "#core/ledger/plain-json.ts";
 import { readValue } from "#core/ledger/read-record.ts";
 import { allowedRecordBytes, isRecordKey, subjectOf } from "#core/ledger/record.ts";
 import { describeLedgerProblem, type LedgerProblem, type WriteEntry } from "#core/ledger/write.ts";
+import { mountingKind } from "#core/team/record-kinds.ts";
 import type { Candidate, Candidates, Refused } from "./candidate.ts";
 import { type Difference, differences } from "./differences.ts";
 import { fitProblem, type ValueLookup } from "./fit.ts";
@@ -48,9 +49,11 @@ export function preview(ledger: Ledger, { candidates, refused: unread }: Candida
       const current = ledger.current(kind, key);
       return current.state === "absent" ? undefined : current.value;
     };
+    const broughtMountings = standing.filter(({ kind }) => kind.kind === mountingKind.kind).map(({ key }) => key);
+    const moved = [...new Set([...ledger.keys(mountingKind), ...broughtMountings])];
     const kept: Judged[] = [];
     for (const each of standing) {
-      const sentence = each.isSame ? undefined : fitProblem(each, lookup);
+      const sentence = each.isSame ? undefined : fitProblem(each, lookup, moved);
       if (sentence === undefined) kept.push(each);
       else refused.push({ place: each.place, sentence });
     }

@@ -25,12 +25,20 @@ export type WriteEntry<Value = unknown> = {
   readonly cause?: Cause;
 };
 
+/** One subject withdrawn, among several entries written together; `voided` is the reason (1 to 500 characters). */
+export type WithdrawEntry = {
+  readonly kind: RecordKind;
+  readonly key: string;
+  readonly voided: string;
+  readonly cause?: Cause;
+};
+
 /** Writes records for one member on one device. Every write is checked fully before anything is kept. */
 export type Writer = {
   /** Makes a value current, superseding the current records in view. */
   set<Value>(kind: RecordKind<Value>, key: string, value: Value, options?: WriteOptions): WriteResult;
-  /** Writes several subjects as one batch, or nothing when one of them is refused. */
-  setMany(entries: readonly WriteEntry[], options?: WriteOptions): WriteResult;
+  /** Writes several subjects as one batch, or nothing when one of them is refused. What is absent needs no withdrawal. */
+  setMany(entries: readonly (WriteEntry | WithdrawEntry)[], options?: WriteOptions): WriteResult;
   /** Withdraws a subject, with the reason (1 to 500 characters). */
   voidSubject(kind: RecordKind, key: string, reason: string, options?: WriteOptions): WriteResult;
   /** Goes back to exactly what was current directly before a record; withdraws the subject when that was nothing. */
@@ -81,16 +89,16 @@ export function createWriter(context: WriterContext): Writer {
     return records.length > 0 ? { ok: true, records } : { ok: true, records, unchanged: true };
   };
 
-  const setMany = (entries: readonly WriteEntry[], options: WriteOptions = {}): WriteResult => {
+  const setMany = (entries: readonly (WriteEntry | WithdrawEntry)[], options: WriteOptions = {}): WriteResult => {
     const drafts: Draft[] = [];
     const subjects = new Set<string>();
     for (const entry of entries) {
-      const draft = draftValue(ledger, entry);
+      const draft = "voided" in entry ? draftVoid(ledger, entry) : draftValue(ledger, entry);
       if (!draft.ok) return draft;
       const { subject } = draft.draft;
       if (subjects.has(subject)) return { ok: false, problem: { type: "subject twice", subject } };
       subjects.add(subject);
-      if (options.force === true || !draft.current) drafts.push(draft.draft);
+      if (!draft.current || (options.force === true && !("voided" in entry))) drafts.push(draft.draft);
     }
     return write(drafts, options);
   };
@@ -154,6 +162,17 @@ type Draft = {
   readonly content: Pick<LedgerRecord, "value"> | Pick<LedgerRecord, "voided">;
   readonly cause?: Cause;
 };
+
+/** Withdraws a subject; `current` tells that there is nothing to withdraw. */
+function draftVoid(
+  ledger: Ledger,
+  { kind, key, voided, cause }: WithdrawEntry,
+): { readonly ok: true; readonly draft: Draft; readonly current: boolean } | Refused {
+  if (!isRecordKey(key)) return { ok: false, problem: { type: "bad key", kind: kind.kind, key } };
+  const content = { voided: { reason: voided } };
+  const draft = { kind, key, subject: subjectOf(kind.kind, key), content, ...(cause && { cause }) };
+  return { ok: true, draft, current: ledger.current(kind, key).state === "absent" };
+}
 
 type Placed = { readonly ok: true; readonly record: LedgerRecord; readonly document: string };
 type Refused = { readonly ok: false; readonly problem: LedgerProblem };

@@ -46,7 +46,7 @@ export function baselineEvidence(
   runs: readonly RiddenRun[] | undefined,
 ): BaselineEvidence {
   const bike = knownValue(ledger, bikeKind, baseline.bike);
-  const adjusters = bike ? judgedFirstByCounts(mountedAdjusters(partsOn(ledger, bike)), baseline) : [];
+  const adjusters = bike ? judgedFirstByCounts(mountedAdjusters(partsOn(ledger, baseline.bike, bike)), baseline) : [];
   const weekends = new Set<string>();
   let count = 0;
   for (const ridden of adjusters.length > 0 ? (runs ?? []) : []) {

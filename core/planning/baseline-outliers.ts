@@ -67,7 +67,7 @@ interface Comparable {
 function comparableAdjusters(ledger: Ledger, { bike: bikeId }: Baseline): readonly MountedAdjuster[] {
   const bike = knownValue(ledger, bikeKind, bikeId);
   if (!bike) return [];
-  return mountedAdjusters(partsOn(ledger, bike)).filter(({ adjuster }) =>
+  return mountedAdjusters(partsOn(ledger, bikeId, bike)).filter(({ adjuster }) =>
     ["pressure", "spring rate"].includes(dimensionOf(adjuster.unit)),
   );
 }

@@ -15,6 +15,8 @@ export interface ServiceDone {
   readonly id: string;
   readonly mounted: RiderBike;
   readonly place: "fork" | "shock";
+  /** The part that was opened, so that the service follows it to another bike. */
+  readonly partId?: string | undefined;
   readonly what: ServiceWork;
   /** What is on the bike now: it is written down as it was typed; an adjuster in dispute has nothing to write down. */
   readonly settings: ReadonlyMap<AdjusterPath, Current<Setting>>;
@@ -26,7 +28,7 @@ export interface ServiceDone {
 
 /** One entry; refused where the part has no such work. */
 export function serviceEntries(done: ServiceDone): EntriesResult {
-  const { id, mounted, place, what, settings, hoursBefore, weekendId, note } = done;
+  const { id, mounted, place, partId, what, settings, hoursBefore, weekendId, note } = done;
   const part = mounted.parts[place];
   if (!part || !worksOf(part).includes(what)) {
     return { ok: false, problem: { type: "no such service", place, bike: mounted.bike.name, what } };
@@ -34,6 +36,7 @@ export function serviceEntries(done: ServiceDone): EntriesResult {
   const value: Service = {
     bike: mounted.bikeId,
     place,
+    ...(partId !== undefined && { part: partId }),
     what,
     settings: valuesOnBike(settings),
     ...(hoursBefore !== undefined && { hoursBefore }),

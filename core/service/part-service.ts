@@ -34,8 +34,8 @@ export interface WorkStatus {
  *
  * Whether a run was ridden before a service or after it, its writers' clocks tell: nothing else knows when a hand was at
  * the part. Written down in the same moment, the run counts as ridden after it, since too many hours do no harm.
- * @param runs all runs of the bike that the part is on
- * @param services all services of that bike
+ * @param runs all runs that the part was ridden on
+ * @param services all services of the part; those of another place are left out
  */
 export function partService(
   part: Part,

@@ -7,11 +7,13 @@ import { serviceWorks } from "./service-work.ts";
 /**
  * `settings` is what was on the bike, written down by the tool: whoever opens a part has to put it back.
  * `hoursBefore` are the hours (weighted, 0 to 5000) that were already ridden on it when it was entered: for a service
- * that was done before the team kept its hours here.
+ * that was done before the team kept its hours here. `part` is the part that was opened; where a service does not say so,
+ * it was the one that was at the place then.
  */
 export const serviceSchema = z.object({
   bike: identifierSchema,
   place: z.enum(["fork", "shock"]),
+  part: z.optional(identifierSchema),
   what: z.enum(serviceWorks),
   hoursBefore: z.optional(z.number().check(z.gte(0), z.lte(5000))),
   settings: setupValuesSchema,

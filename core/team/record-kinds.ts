@@ -4,6 +4,7 @@ import { baselineSchema, unsettableIn } from "./baseline.ts";
 import { bikeSchema } from "./bike.ts";
 import { courseTypes } from "./course-type.ts";
 import { identifierOf, keyForm } from "./key-form.ts";
+import { mountingSchema } from "./mounting.ts";
 import { partSchema } from "./part.ts";
 import { memberSchema, riderSchema } from "./people.ts";
 import { sentBackSchema } from "./sent-back.ts";
@@ -40,6 +41,15 @@ export const partKind = defineKind({
   merge: "fields",
   misfit: keyForm(identifierOf("part")),
 });
+/** Key: part. Where it came from is for people: two who put it on the same bike agree. */
+export const mountingKind = defineKind({
+  kind: "mounting",
+  scope: "team",
+  schema: mountingSchema,
+  merge: "whole",
+  fact: ({ bike }) => bike ?? null,
+  misfit: keyForm(identifierOf("part")),
+});
 const baselineKey = keyForm(identifierOf("rider"), {
   name: "course type",
   accepts: (text) => courseTypes.some((type) => type === text),
@@ -66,4 +76,4 @@ export const sentBackKind = defineKind({
   misfit: (key, sentBack) => baselineKey(key) ?? (sentBack && unsettableIn(sentBack.values)),
 });
 
-export const teamKinds = [memberKind, riderKind, bikeKind, partKind, baselineKind, sentBackKind] as const;
+export const teamKinds = [memberKind, riderKind, bikeKind, partKind, mountingKind, baselineKind, sentBackKind] as const;

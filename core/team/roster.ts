@@ -1,15 +1,18 @@
 /** Views of the team: who rides which bike, with which parts on it. */
 
-import type { RecordKind } from "#core/ledger/kind.ts";
 import { type Current, type Ledger, settledValue } from "#core/ledger/ledger.ts";
 import { type Adjuster, type AdjusterPath, adjusterKinds, adjusterPath, parseAdjusterPath } from "./adjuster.ts";
 import type { Baseline } from "./baseline.ts";
 import type { Bike } from "./bike.ts";
 import { type CourseType, courseTypes } from "./course-type.ts";
+import { knownValue } from "./known-value.ts";
 import { adjusterOf, type Part } from "./part.ts";
+import { placesOf } from "./parts-on-bike.ts";
 import type { Member, Rider } from "./people.ts";
 import { type Place, places } from "./place.ts";
-import { baselineKind, bikeKind, memberKind, partKind, riderKind } from "./record-kinds.ts";
+import { baselineKind, bikeKind, memberKind, riderKind } from "./record-kinds.ts";
+
+export { knownValue } from "./known-value.ts";
 
 /** A rider with the bike under him: what all advice is about. */
 export interface RiderBike {
@@ -28,15 +31,6 @@ export interface MountedAdjuster {
   readonly adjuster: Adjuster;
 }
 
-/**
- * What is known of an entity: its settled value, or, while fields of it are in dispute, the merged value in which those
- * fields stand as they last were agreed.
- */
-export function knownValue<Value>(ledger: Ledger, kind: RecordKind<Value>, key: string): Value | undefined {
-  const current = ledger.current(kind, key);
-  return current.state === "disputed" ? current.value : settledValue(current);
-}
-
 /** All members, by id, sorted by name. */
 export function members(ledger: Ledger): readonly { readonly id: string; readonly member: Member }[] {
   return ledger
@@ -53,16 +47,31 @@ export function riderBike(ledger: Ledger, riderId: string): RiderBike | undefine
   const rider = knownValue(ledger, riderKind, riderId);
   const bike = rider && knownValue(ledger, bikeKind, rider.bike);
   if (!rider || !bike) return undefined;
-  return { riderId, rider, bikeId: rider.bike, bike, parts: partsOn(ledger, bike) };
+  return { riderId, rider, bikeId: rider.bike, bike, parts: partsOn(ledger, rider.bike, bike) };
 }
 
-/** The parts that are on a bike; one that is not known, or belongs elsewhere on a bike, is left out. */
-export function partsOn(ledger: Ledger, bike: Bike): RiderBike["parts"] {
+/** A rider on a bike that need not be the one that he rides now, or undefined while one of the two is not known. */
+export function riderOnBike(ledger: Ledger, bikeId: string): RiderBike | undefined {
+  const bike = knownValue(ledger, bikeKind, bikeId);
+  const rider = bike && knownValue(ledger, riderKind, bike.rider);
+  return rider && { riderId: bike.rider, rider, bikeId, bike, parts: partsOn(ledger, bikeId, bike) };
+}
+
+/** All bikes of the team with their riders, by rider and then by name; one whose rider is not known is left out. */
+export function allBikes(ledger: Ledger): readonly RiderBike[] {
+  return ledger
+    .keys(bikeKind)
+    .flatMap((bikeId) => riderOnBike(ledger, bikeId) ?? [])
+    .sort((a, b) => a.rider.name.localeCompare(b.rider.name, "en") || a.bike.name.localeCompare(b.bike.name, "en"));
+}
+
+/** The parts that are on a bike; one that is not known, belongs elsewhere on a bike, or is in dispute, is left out. */
+export function partsOn(ledger: Ledger, bikeId: string, bike: Bike): RiderBike["parts"] {
   const parts: Partial<Record<Place, Part>> = {};
+  const found = placesOf(ledger, bikeId, bike);
   for (const place of places) {
-    const id = bike.parts[place];
-    const part = id === undefined ? undefined : knownValue(ledger, partKind, id);
-    if (part?.place === place) parts[place] = part;
+    const at = found[place];
+    if (at.state === "mounted") parts[place] = at.part;
   }
   return parts;
 }

@@ -38,12 +38,20 @@ const run = {
 const plausible: Readonly<Record<string, readonly (readonly [key: string, sample: unknown])[]>> = {
   member: [["mia", { name: "Mia", role: "mechanic" }]],
   rider: [["alder", { ...rider, style: "usual" }]],
-  bike: [["alder-1", bike]],
+  bike: [
+    ["alder-1", bike],
+    ["alder-2", { ...bike, name: "Alder two", parts: { ...bike.parts, fork: "fork-2" } }],
+  ],
   part: [
     ["fork-1", parts.fork],
+    ["fork-2", parts.fork],
     ["shock-1", parts.shock],
     ["tyre-1", parts["front-tyre"]],
     ["tyre-2", parts["rear-tyre"]],
+  ],
+  mounting: [
+    ["fork-1", { bike: "alder-1", from: "alder-2" }],
+    ["fork-2", { from: "alder-1" }],
   ],
   baseline: [
     ["alder/steep", baseline({}, { sag: { fork: { value: 34, unit: "mm" }, shock: { value: 20, unit: "mm" } } })],
@@ -88,6 +96,7 @@ const plausible: Readonly<Record<string, readonly (readonly [key: string, sample
       {
         bike: "alder-1",
         place: "fork",
+        part: "fork-1",
         what: "bath oil",
         hoursBefore: 12,
         settings: setupValues,

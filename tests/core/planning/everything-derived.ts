@@ -7,7 +7,10 @@ import { baselineOutliers } from "#core/planning/baseline-outliers.ts";
 import { baselineMatrix, compareBaselines, dominantType, proposeBaseline } from "#core/planning/baseline-review.ts";
 import { beforeWeekend, differencesBetween, momentsOf, settingsAt } from "#core/planning/bike-at-moment.ts";
 import { answeredRun, describeCause } from "#core/planning/changelog-text.ts";
+import { copyEntries, copySetup } from "#core/planning/copy-setup.ts";
 import { confirmationEntry } from "#core/planning/entries.ts";
+import { movePart } from "#core/planning/move-part.ts";
+import { partHistory } from "#core/planning/part-history.ts";
 import { riddenSag } from "#core/planning/ridden-sag.ts";
 import { adviceOnRun } from "#core/planning/run-advice.ts";
 import { answerToRun } from "#core/planning/run-answer.ts";
@@ -15,8 +18,9 @@ import { sendBackEntry, standingSendBacks } from "#core/planning/sent-back.ts";
 import { serviceStatus } from "#core/planning/service-status.ts";
 import { describeSheetProblem, setupSheet } from "#core/planning/setup-sheet.ts";
 import { courseTypes } from "#core/team/course-type.ts";
-import { baselineKind, riderKind } from "#core/team/record-kinds.ts";
-import { members, riderBikes } from "#core/team/roster.ts";
+import { partsKeptAside, placesOf } from "#core/team/parts-on-bike.ts";
+import { baselineKind, partKind, riderKind } from "#core/team/record-kinds.ts";
+import { allBikes, members, riderBikes } from "#core/team/roster.ts";
 import { changelog } from "#core/weekend/changelog.ts";
 import { disputes } from "#core/weekend/disputes.ts";
 import { settingsOnBike, valuesOnBike } from "#core/weekend/on-the-bike.ts";
@@ -80,6 +84,25 @@ export function everythingDerived(ledger: Ledger) {
         }),
       };
     }),
+    spares: allBikes(ledger).flatMap((from) =>
+      allBikes(ledger).map((to) => {
+        const [here, there] = [from, to].map((mounted) => ({ mounted, settings: settingsOnBike(ledger, mounted) }));
+        if (!here || !there) return undefined;
+        const bench = { temperature: { value: 20, unit: "°C" as const }, altitude: { value: 0, unit: "m" as const } };
+        const copy = copySetup(here, there, bench);
+        return [copy, copyEntries(copy, here, to, { weekendId: "kestrel", bench })];
+      }),
+    ),
+    aside: partsKeptAside(ledger),
+    places: allBikes(ledger).map(({ bikeId, bike }) => placesOf(ledger, bikeId, bike)),
+    parts: ledger
+      .keys(partKind)
+      .map((partId) => [
+        partHistory(ledger, partId, "alder-1"),
+        movePart(ledger, { partId, from: "alder-1", to: "alder-2", swap: true, airKept: true }),
+        movePart(ledger, { partId, from: "alder-1", to: undefined, swap: false, airKept: false }),
+        movePart(ledger, { partId, from: undefined, to: "alder-1", swap: false, airKept: false }),
+      ]),
     runs: plans.flatMap(({ plan }) =>
       (plan ? loggedRuns(ledger, plan.weekendId) : []).map((logged) => {
         const advice = adviceOnRun(ledger, logged);

@@ -3,7 +3,7 @@ import { settledValue } from "#core/ledger/ledger.ts";
 import type { Writer } from "#core/ledger/write.ts";
 import { type ServiceDone, serviceEntries } from "#core/planning/service-entries.ts";
 import { serviceKind, servicePlanKind } from "#core/planning/service-kinds.ts";
-import { serviceStatus, servicesOf } from "#core/planning/service-status.ts";
+import { allServices, serviceStatus } from "#core/planning/service-status.ts";
 import { riderBike } from "#core/team/roster.ts";
 import { settingKey, settingsOnBike, valuesOnBike } from "#core/weekend/on-the-bike.ts";
 import { conditionsKind, runKind, settingKind } from "#core/weekend/record-kinds.ts";
@@ -111,7 +111,7 @@ describe("a service that was done", () => {
     const before = valuesOnBike(settingsOnBike(team.ledger, mounted()));
     const [record] = serve({ note: "new wipers", weekendId: "kestrel" });
     written(mia.set(settingKind, rebound, { quantity: { value: 0, unit: "clicks" }, standing: "on the bike" }));
-    expect(servicesOf(team.ledger, "alder-1")).toMatchObject([
+    expect(allServices(team.ledger)).toMatchObject([
       {
         by: "mia",
         at: Date.parse(record?.at ?? ""),
@@ -125,7 +125,7 @@ describe("a service that was done", () => {
         },
       },
     ]);
-    expect(servicesOf(team.ledger, "alder-1")[0]?.service.settings).toEqual(before);
+    expect(allServices(team.ledger)[0]?.service.settings).toEqual(before);
   });
 
   test("sets the hours back, and its undo brings them again", () => {
