@@ -6,7 +6,7 @@ import { type Accessor, createMemo, createSignal, onCleanup } from "solid-js";
 import { monotonicFactory } from "ulid";
 import type { RecordKind } from "#core/ledger/kind.ts";
 import { type Ledger, settledValue } from "#core/ledger/ledger.ts";
-import type { WriteEntry, WriteOptions, WriteResult, Writer } from "#core/ledger/write.ts";
+import type { WithdrawEntry, WriteEntry, WriteOptions, WriteResult, Writer } from "#core/ledger/write.ts";
 import type { Member } from "#core/team/people.ts";
 import { memberKind } from "#core/team/record-kinds.ts";
 import { browserTimers, wakeOnReturn } from "./browser-time.ts";
@@ -33,7 +33,7 @@ export interface Device {
   readonly member: Accessor<Member | undefined>;
   identify(memberId: string | undefined): void;
   /** Writes all entries as one batch, or none. */
-  write(entries: readonly WriteEntry[], options?: WriteOptions): WriteResult;
+  write(entries: readonly (WriteEntry | WithdrawEntry)[], options?: WriteOptions): WriteResult;
   revert(recordId: string): WriteResult;
   /** Takes a subject back, with the reason (1 to 500 characters); its records stay readable. */
   withdraw(kind: RecordKind, key: string, reason: string, options?: WriteOptions): WriteResult;

@@ -2,6 +2,7 @@
 import { pit } from "#client/text/pit.ts";
 import { trade } from "#client/text/trade.ts";
 import { formatMoment, formatQuantity } from "#client/widgets/format.ts";
+import { bikeName, provenanceInWords } from "#client/widgets/provenance-in-words.ts";
 import { type Ledger, settledValue } from "#core/ledger/ledger.ts";
 import { answeredRun } from "#core/planning/changelog-text.ts";
 import type { TypedQuantity } from "#core/quantity/unit.ts";
@@ -16,6 +17,8 @@ export interface ChangeLine {
   readonly id: string;
   readonly path: AdjusterPath;
   readonly adjuster: string;
+  /** The bike, where the rider has several. */
+  readonly bike: string | undefined;
   readonly weekend: string | undefined;
   readonly from: string;
   readonly to: string;
@@ -33,10 +36,12 @@ export interface ChangeLine {
 
 /** All changes of a rider's bikes, newest first. */
 export function changeLines(ledger: Ledger, riderId: string): readonly ChangeLine[] {
-  return changelog(ledger, { riderId }).map((change) => lineOf(ledger, change));
+  const changes = changelog(ledger, { riderId });
+  const hasSeveral = new Set(changes.map(({ bikeId }) => bikeId)).size > 1;
+  return changes.map((change) => lineOf(ledger, change, hasSeveral));
 }
 
-function lineOf(ledger: Ledger, change: Change): ChangeLine {
+function lineOf(ledger: Ledger, change: Change, hasSeveral: boolean): ChangeLine {
   const runId = answeredRun(change);
   const key = `${change.riderId}/${runId}`;
   const first = runId === undefined ? undefined : ledger.history(runKind, key)[0];
@@ -44,12 +49,13 @@ function lineOf(ledger: Ledger, change: Change): ChangeLine {
     id: change.id,
     path: change.path,
     adjuster: trade.adjuster(change.path),
+    bike: hasSeveral ? bikeName(ledger, change.bikeId) : undefined,
     weekend: change.weekend,
     from: change.from.length === 0 ? pit.changelog.nothing : change.from.map(formatQuantity).join(pit.disputes.and),
     to: change.to ? formatQuantity(change.to) : pit.changelog.nothing,
     when: formatMoment(change.at),
     who: memberName(ledger, change.by),
-    why: trade.cause(change),
+    why: provenanceInWords(ledger, change.cause, change.to === undefined) ?? trade.cause(change),
     run: first?.value && runName(ledger, { run: first.value, at: first.at }),
     standing: change.standing && pit.changelog.standings[change.standing],
     holds: holdsOf(ledger, change),

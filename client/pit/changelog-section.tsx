@@ -61,6 +61,7 @@ function ChangeEntry(props: { bench: RiderBench; line: ChangeLine }) {
         </span>
       </div>
       <p class="pit-change-values">{pit.changelog.line(props.line.from, props.line.to)}</p>
+      <Show when={props.line.bike}>{(bike) => <p>{bike()}</p>}</Show>
       <p>
         {props.line.who}, {props.line.when}
       </p>

@@ -6,6 +6,8 @@ import { pit } from "#client/text/pit.ts";
 import { trade } from "#client/text/trade.ts";
 import { serviceEntries } from "#core/planning/service-entries.ts";
 import { type ServiceWork, worksOf } from "#core/service/service-work.ts";
+import { placesOf } from "#core/team/parts-on-bike.ts";
+import type { RiderBike } from "#core/team/roster.ts";
 import { valuesOnBike } from "#core/weekend/on-the-bike.ts";
 import { plainSentence } from "./create-acts.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
@@ -34,7 +36,7 @@ export interface ServiceFormState {
 /** What of the bench the form needs. */
 export interface ServiceFormContext {
   readonly bench: Pick<RiderBench, "acts" | "mounted" | "settings" | "disputed"> & {
-    readonly device: Pick<RiderBench["device"], "write">;
+    readonly device: Pick<RiderBench["device"], "ledger" | "write">;
     readonly chosen: Pick<RiderBench["chosen"], "programme">;
   };
   readonly place: ServicePlace;
@@ -46,6 +48,10 @@ export function createServiceForm({ bench, place, newId = ulid }: ServiceFormCon
   const works = (): readonly ServiceWork[] => {
     const part = bench.mounted()?.parts[place];
     return part ? worksOf(part) : [];
+  };
+  const partAt = ({ bikeId, bike }: RiderBike): string | undefined => {
+    const at = placesOf(bench.device.ledger(), bikeId, bike)[place];
+    return at.state === "mounted" ? at.partId : undefined;
   };
   const only = untrack(() => (works().length === 1 ? works()[0] : undefined));
   const [draft, setDraft] = createSignal<ServiceDraft>({ what: only, hoursBefore: undefined, note: "" });
@@ -74,6 +80,7 @@ export function createServiceForm({ bench, place, newId = ulid }: ServiceFormCon
         id: newId(),
         mounted,
         place,
+        partId: partAt(mounted),
         what,
         settings: bench.settings(),
         note: note.trim(),

@@ -2,6 +2,7 @@
 import { pit } from "#client/text/pit.ts";
 import { trade } from "#client/text/trade.ts";
 import { formatMoment, formatQuantity } from "#client/widgets/format.ts";
+import { provenanceInWords } from "#client/widgets/provenance-in-words.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import type { LedgerRecord } from "#core/ledger/record.ts";
 import type { Occasion } from "#core/planning/entries.ts";
@@ -29,7 +30,9 @@ export function claimLines(ledger: Ledger, claims: readonly LedgerRecord<Setting
     who: memberName(ledger, claim.by),
     when: formatMoment(claim.at),
     device: claim.device,
-    why: trade.cause({ cause: claim.cause, voided: claim.voided?.reason }),
+    why:
+      provenanceInWords(ledger, claim.cause, claim.value === undefined) ??
+      trade.cause({ cause: claim.cause, voided: claim.voided?.reason }),
   }));
 }
 

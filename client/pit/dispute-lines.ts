@@ -2,13 +2,14 @@
 import { pit } from "#client/text/pit.ts";
 import { riderDetails } from "#client/text/rider-details.ts";
 import { sentBack } from "#client/text/sent-back.ts";
+import { spareBike } from "#client/text/spare-bike.ts";
 import { trade } from "#client/text/trade.ts";
 import { weekend } from "#client/text/weekend.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { standingSendBacks } from "#core/planning/sent-back.ts";
 import { serviceKind, servicePlanKind } from "#core/planning/service-kinds.ts";
-import { riderKind, sentBackKind } from "#core/team/record-kinds.ts";
-import { knownValue, riderBike } from "#core/team/roster.ts";
+import { mountingKind, riderKind, sentBackKind } from "#core/team/record-kinds.ts";
+import { allBikes, knownValue, riderBike } from "#core/team/roster.ts";
 import { type Dispute, disputes } from "#core/weekend/disputes.ts";
 import { parseSettingKey } from "#core/weekend/on-the-bike.ts";
 import {
@@ -20,6 +21,7 @@ import {
   settingKind,
   weekendKind,
 } from "#core/weekend/record-kinds.ts";
+import { placeDisputes } from "./bikes/bike-lines.ts";
 import { memberName } from "./names.ts";
 
 export interface DisputeLine {
@@ -33,9 +35,20 @@ export interface DisputeLine {
 
 /** All open disputes, by kind and key; of notes to a setup only while they are about the setup on the bike. */
 export function disputeLines(ledger: Ledger): readonly DisputeLine[] {
-  return disputes(ledger)
+  const ofPlaces = placeDisputes(ledger, allBikes(ledger)).map(
+    ({ id, mounted, place }): DisputeLine => ({
+      id,
+      rider: mounted.rider.name,
+      sentence: spareBike.disputes.line(place, mounted.bike.name),
+      path: `/pit/rider/${mounted.riderId}/bikes`,
+    }),
+  );
+  const others = disputes(ledger)
+    // Where a part is, is shown at the places where it is said to be.
+    .filter(({ kind }) => kind !== mountingKind.kind || ofPlaces.length === 0)
     .filter((dispute) => dispute.kind !== sentBackKind.kind || isStandingSendBack(ledger, dispute))
     .map((dispute) => ({ id: `${dispute.kind}:${dispute.key}`, ...lineOf(ledger, dispute) }));
+  return [...others, ...ofPlaces];
 }
 
 function isStandingSendBack(ledger: Ledger, { key, claims }: Dispute): boolean {

@@ -14,6 +14,7 @@ import type { Service } from "#core/service/service-record.ts";
 import { parseSettingKey } from "#core/weekend/on-the-bike.ts";
 import { decisionKind, settingKind } from "#core/weekend/record-kinds.ts";
 import type { Setting } from "#core/weekend/setting.ts";
+import { bikeHeads, describeBikeAct, isMounting, wholeMove } from "./bikes/own-bike-acts.ts";
 import { workName } from "./service-lines.ts";
 
 /** Whose acts: one member on one device, for one rider. */
@@ -35,8 +36,19 @@ export function lastOwnAction(ledger: Ledger, actor: Actor): OwnAction | undefin
   const own = ownHeads(ledger, actor);
   const last = own[0];
   if (!last) return undefined;
-  const records = last.batch === undefined ? [last] : own.filter(({ batch }) => batch === last.batch);
-  return records.every(({ id }) => canRevert(ledger, id)) ? { what: describe(records), records } : undefined;
+  const records = recordsOf(ledger, last, own);
+  return records?.every(({ id }) => canRevert(ledger, id)) ? { what: describe(ledger, records), records } : undefined;
+}
+
+/** What was written together and still holds; of a part that was moved all of it, or nothing. */
+function recordsOf(
+  ledger: Ledger,
+  last: LedgerRecord,
+  own: readonly LedgerRecord[],
+): readonly LedgerRecord[] | undefined {
+  if (last.batch === undefined) return [last];
+  const together = own.filter(({ batch }) => batch === last.batch);
+  return together.some(isMounting) ? wholeMove(ledger, last.batch) : together;
 }
 
 function canRevert(ledger: Ledger, id: string): boolean {
@@ -54,12 +66,14 @@ function ownHeads(ledger: Ledger, { riderId, memberId, deviceId }: Actor): reado
         return current.state === "settled" && current.heads.length === 1 ? current.heads : [];
       }),
   );
-  return heads
+  return [...heads, ...bikeHeads(ledger, riderId)]
     .filter((head) => head.by === memberId && head.device === deviceId && head.cause?.type !== "revert")
     .sort((a, b) => (a.id < b.id ? 1 : -1));
 }
 
-function describe(records: readonly LedgerRecord[]): string {
+function describe(ledger: Ledger, records: readonly LedgerRecord[]): string {
+  const ofBikes = describeBikeAct(ledger, records);
+  if (ofBikes !== undefined) return ofBikes;
   const service = records.find(({ subject }) => splitSubject(subject).kind === serviceKind.kind);
   if (service) {
     const { place, what } = service.value as Service;

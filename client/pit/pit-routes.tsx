@@ -15,6 +15,7 @@ export function PitRoutes() {
       <Route path="/pit/weekend/:weekendId/edit" component={screen("ChangeWeekendPage")} />
       <Route path="/pit/rules" component={screen("RulesPage")} />
       <Route path="/pit/rider/:riderId" component={screen("RiderPage")} />
+      <Route path="/pit/rider/:riderId/bikes" component={screen("BikesPage")} />
     </>
   );
 }

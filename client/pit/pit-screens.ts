@@ -4,7 +4,9 @@ import "./bench.css";
 import "./force-chart.css";
 import "./service.css";
 import "./weekend/weekend.css";
+import "./bikes/bikes.css";
 
+export { BikesPage } from "./bikes/bikes-page.tsx";
 export { CoursePage } from "./course-page.tsx";
 export { RiderPage } from "./rider-page.tsx";
 export { RulesPage } from "./rules-page.tsx";

@@ -4,6 +4,7 @@ import { useDevice } from "#client/device/device-context.tsx";
 import { pit } from "#client/text/pit.ts";
 import { trade } from "#client/text/trade.ts";
 import { BenchSection } from "./bench-section.tsx";
+import { BikesLink } from "./bikes/bikes-link.tsx";
 import { changeLines } from "./change-lines.ts";
 import { ChangelogSection } from "./changelog-section.tsx";
 import { createChosenSession } from "./chosen-session.ts";
@@ -50,6 +51,7 @@ export function RiderPage() {
               </summary>
               <SessionPicker chosen={chosen} />
             </details>
+            <BikesLink bench={bench} mounted={mounted()} />
             <RiderDetails bench={bench} riderId={mounted().riderId} rider={mounted().rider} />
             <Show when={conditionsLine(chosen.programme(), chosen.session())}>{(line) => <p>{line()}</p>}</Show>
             <UndoStrip bench={bench} />

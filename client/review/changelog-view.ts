@@ -5,6 +5,7 @@ import { trade } from "#client/text/trade.ts";
 import { adjusterLabel } from "#client/widgets/adjuster-label.ts";
 import { formatMoment, formatQuantity } from "#client/widgets/format.ts";
 import { memberName } from "#client/widgets/member-name.ts";
+import { provenanceInWords } from "#client/widgets/provenance-in-words.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { approvals } from "#core/planning/baseline-approvals.ts";
 import { answeredRun } from "#core/planning/changelog-text.ts";
@@ -66,7 +67,7 @@ function settingLine(ledger: Ledger, change: Change, runs: ReadonlyMap<string, L
     before: before === "" || before === to ? undefined : before,
     after: before === "" ? words.firstSet(to) : before === to ? words.still(to) : to,
     why: [
-      trade.cause(change),
+      provenanceInWords(ledger, change.cause, change.to === undefined) ?? trade.cause(change),
       ...(run ? [words.answers(sessionName(ledger, run), formatMoment(run.at))] : []),
       ...(change.standing === "reported" && change.current ? [words.reported] : []),
     ],

@@ -3,9 +3,12 @@
  * differs between the two named. Nothing is clamped, and nothing is turned into what it might have to be: where the same
  * number makes another spring, the row says that the sag has to be measured.
  */
+import { DEFAULT_PUMP } from "#core/advice/bench-operations.ts";
+import { type BenchSequence, benchSequence } from "#core/advice/bench-sequence.ts";
 import { checkValue, type LimitProblem } from "#core/advice/limits.ts";
 import type { Current } from "#core/ledger/ledger.ts";
 import { settledValue } from "#core/ledger/ledger.ts";
+import type { WriteEntry } from "#core/ledger/write.ts";
 import { dimensionOf, type TypedQuantity } from "#core/quantity/unit.ts";
 import { type AdjusterPath, adjusterPaths, isDamperAdjuster } from "#core/team/adjuster.ts";
 import type { SetupValues } from "#core/team/baseline.ts";
@@ -17,7 +20,6 @@ import { settingKey, valuesOnBike } from "#core/weekend/on-the-bike.ts";
 import { settingKind } from "#core/weekend/record-kinds.ts";
 import type { Setting } from "#core/weekend/setting.ts";
 import { benchReadings } from "./bench-readings.ts";
-import type { EntriesResult } from "./entries.ts";
 import { changesTheSpring, type PartDifference, partDifferences } from "./part-differences.ts";
 import { type SameSag, sameSag } from "./same-sag.ts";
 
@@ -72,6 +74,8 @@ export interface SetupCopy {
   readonly rows: readonly CopyRow[];
   /** For an end whose spring differs: what would give the same share of the stroke as sag. Rough, and never written. */
   readonly sameSag: readonly SameSag[];
+  /** The order in which to set what can be set; undefined while the bench is not known. */
+  readonly sequence: BenchSequence | undefined;
 }
 
 /** One bike of a copy, with what is set on it. */
@@ -106,7 +110,7 @@ export function copySetup(from: BikeSettings, to: BikeSettings, bench: Surroundi
       },
     ];
   });
-  const copied = Object.fromEntries(
+  const copied: SetupValues = Object.fromEntries(
     rows.flatMap(({ path, value, outcome }) => (outcome.type === "copied" ? [[path, value]] : [])),
   );
   const after: SetupValues = { ...now, ...copied };
@@ -115,37 +119,32 @@ export function copySetup(from: BikeSettings, to: BikeSettings, bench: Surroundi
     if (!bench || !isOther) return [];
     return sameSag(end, { mounted: from.mounted, values }, { mounted: to.mounted, values: after }, bench) ?? [];
   });
-  return { differences, rows, sameSag: estimates };
+  const sequence = bench && benchSequence(to.mounted, now, copied, { bench, pump: DEFAULT_PUMP });
+  return { differences, rows, sameSag: estimates, sequence };
 }
 
-/** All values that can be copied, as one batch; refused where there is none. */
+/** The steps that a copy has, as one batch: the other bike has them when somebody has done them. */
 export function copyEntries(
   copy: SetupCopy,
   from: BikeSettings,
   to: RiderBike,
-  occasion: {
-    readonly weekendId: string | undefined;
-    readonly sessionId?: string;
-    readonly bench: Surroundings | undefined;
-  },
-): Extract<EntriesResult, { ok: true }> {
+  occasion: { readonly weekendId: string; readonly sessionId?: string; readonly bench: Surroundings },
+): readonly WriteEntry[] {
   const { weekendId, sessionId, bench } = occasion;
-  const entries = copy.rows.flatMap(({ path, value, outcome }) => {
-    const current = from.settings.get(path);
-    const head = current?.state === "settled" ? current.heads[0] : undefined;
-    if (outcome.type !== "copied" || !value || !head) return [];
-    const heldAt = bench ?? head.value?.heldAt;
+  return (copy.sequence?.steps ?? []).flatMap(({ path, to: quantity }) => {
+    const head = from.settings.get(path);
+    const record = head?.state === "settled" ? head.heads[0]?.id : undefined;
+    if (record === undefined) return [];
     const setting: Setting = {
-      quantity: value,
+      quantity,
       standing: "on the bike",
-      ...(weekendId !== undefined && { weekend: weekendId }),
+      weekend: weekendId,
       ...(sessionId !== undefined && { session: sessionId }),
-      ...(heldAt && { heldAt }),
+      heldAt: bench,
     };
-    const cause = causeOfProvenance({ type: "copy", bike: from.mounted.bikeId, record: head.id });
+    const cause = causeOfProvenance({ type: "copy", bike: from.mounted.bikeId, record });
     return [{ kind: settingKind, key: settingKey(to.riderId, to.bikeId, path), value: setting, cause }];
   });
-  return { ok: true, entries };
 }
 
 /**

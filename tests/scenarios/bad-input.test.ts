@@ -153,7 +153,7 @@ describe("a scenario", () => {
       (s) => {
         s.team.riders.alder.bike = "old-bike";
       },
-      'Rider alder: there is no bike "old-bike"; there are alder-bike, linden-bike, hazel-bike, sorrel-bike, bramble-bike, juniper-bike, thistle-bike, willow-bike.',
+      'Rider alder: there is no bike "old-bike"; there are alder-bike, alder-spare-bike, linden-bike, hazel-bike, sorrel-bike, bramble-bike, juniper-bike, thistle-bike, willow-bike.',
     ],
     [
       "a rider on the bike of another",

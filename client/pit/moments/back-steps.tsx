@@ -1,9 +1,7 @@
 import { For, Show } from "solid-js";
-import { valueText } from "#client/pit/names.ts";
-import { operationText } from "#client/pit/operation-text.ts";
+import { StepList } from "#client/pit/step-list.tsx";
 import { WorkCautions } from "#client/pit/work-cautions.tsx";
 import { moments as words } from "#client/text/moments.ts";
-import { pit } from "#client/text/pit.ts";
 import { trade } from "#client/text/trade.ts";
 import { makeOneTouch } from "#client/widgets/one-touch.ts";
 import type { BackToMoment } from "#core/planning/back-to-moment.ts";
@@ -28,25 +26,7 @@ export function BackSteps(props: { plan: BackToMoment; onDone: () => void }) {
       <Show when={props.plan.steps.length > 0}>
         <WorkCautions />
         <p>{words.order}</p>
-        <ol class="stack">
-          <For each={props.plan.steps}>
-            {(step) => (
-              <li>
-                {trade.adjuster(step.path)}: <strong>{valueText(step.to)}</strong>{" "}
-                {step.from ? pit.bench.from(valueText(step.from)) : pit.bench.fromUnknown}
-                <ul class="plain small">
-                  <For each={step.cautions}>{(caution) => <li>{pit.bench.stepCautions[caution]}</li>}</For>
-                </ul>
-                <details>
-                  <summary class="pit-summary">{pit.bench.how(step.operations.length)}</summary>
-                  <ol>
-                    <For each={step.operations}>{(operation) => <li>{operationText(operation)}</li>}</For>
-                  </ol>
-                </details>
-              </li>
-            )}
-          </For>
-        </ol>
+        <StepList steps={props.plan.steps} />
         <button type="button" class="main" onClick={(event) => isMeant(event.timeStamp) && props.onDone()}>
           {words.back}
         </button>

@@ -43,7 +43,7 @@ export const service = {
     "An overdue or damaged part goes to a qualified mechanic: do not tune around it. The maker's manual comes first: where it asks for service earlier, it is due earlier.",
   counting: "How the hours are counted",
   countingRuns: (minutes: string) =>
-    `Each run of this bike counts with its time; a run without a time counts as ${minutes} minutes.`,
+    `Each run counts with its time for the parts that were on its bike then, also on another bike; a run without a time counts as ${minutes} minutes.`,
   countingGround: (weights: string) =>
     `An hour counts by the ground: ${weights}. A ground that is not entered counts as dry.`,
   weight: (ground: string, weight: string) => `${ground} ${weight} h`,

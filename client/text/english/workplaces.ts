@@ -10,6 +10,7 @@ export { review } from "./review.ts";
 export { riderDetails } from "./rider-details.ts";
 export { rulesText } from "./rules.ts";
 export { sentBack } from "./sent-back.ts";
+export { spareBike } from "./spare-bike.ts";
 export { trackside } from "./trackside.ts";
 export { trade } from "./trade.ts";
 export { weekend } from "./weekend.ts";

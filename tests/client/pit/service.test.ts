@@ -89,6 +89,7 @@ describe("writing a service down", () => {
     expect(serviceDone()).toEqual({
       bike: "alder-1",
       place: "fork",
+      part: "fork-1",
       what: "bath oil",
       hoursBefore: 12,
       settings: before,
@@ -198,7 +199,7 @@ describe("the service of a bike in words", () => {
     written(team.writerFor("mia").set(servicePlanKind, "team", { minutesPerRun: 5, dueFrom: 0.8 }));
     createRoot((dispose) => {
       expect(createService(bench()).counting()).toEqual([
-        "Each run of this bike counts with its time; a run without a time counts as 5 minutes.",
+        "Each run counts with its time for the parts that were on its bike then, also on another bike; a run without a time counts as 5 minutes.",
         "An hour counts by the ground: dry dust 1.5 h, dry 1 h, damp 1.2 h, wet 1.5 h, mud 2 h. A ground that is not entered counts as dry.",
         "What is left is counted in runs like this weekend's; before the first one, in runs of 5 minutes on dry ground.",
         "Due from 80 % of the hours on.",

@@ -218,7 +218,7 @@ describe("the same sag", () => {
 describe("taking the copy", () => {
   test("writes what can be copied as one batch that says from where, and its undo takes all of it back", () => {
     const from = bike(RACE);
-    const { entries } = copyEntries(copy(), from, bikeOf(team.ledger, SPARE), { weekendId: "kestrel", bench });
+    const entries = copyEntries(copy(), from, bikeOf(team.ledger, SPARE), { weekendId: "kestrel", bench });
     const records = written(mia.setMany(entries));
     expect(records).toHaveLength(7);
     expect(new Set(records.map(({ batch }) => batch)).size).toBe(1);
