@@ -12,6 +12,7 @@ export function BikeNow(props: { mounted: RiderBike }) {
   return (
     <section class="stack">
       <h2>{trackside.start.onTheBike}</h2>
+      <p>{props.mounted.bike.name}</p>
       <For each={places()}>
         {({ place, adjusters }) => (
           <div class="card">

@@ -5,7 +5,6 @@ import { WorkCautions } from "#client/pit/work-cautions.tsx";
 import { moments } from "#client/text/moments.ts";
 import { spareBike } from "#client/text/spare-bike.ts";
 import { trade } from "#client/text/trade.ts";
-import { Caution } from "#client/widgets/caution.tsx";
 import { makeOneTouch } from "#client/widgets/one-touch.ts";
 import { CopyTable } from "./copy-table.tsx";
 import { createCopy, type SetupCopying } from "./create-copy.ts";
@@ -67,7 +66,6 @@ function Steps(props: { copy: SetupCopying }) {
   return (
     <>
       <WorkCautions />
-      <Caution>{spareBike.firstRide}</Caution>
       <p>{spareBike.copy.order}</p>
       <StepList steps={steps()} />
       <p>{spareBike.copy.leave}</p>

@@ -1,9 +1,8 @@
 import { For, Show } from "solid-js";
 import type { RiderBench } from "#client/pit/create-rider-bench.ts";
+import { pit } from "#client/text/pit.ts";
 import { spareBike } from "#client/text/spare-bike.ts";
-import { Caution } from "#client/widgets/caution.tsx";
 import { Choice } from "#client/widgets/choice.tsx";
-import { makeOneTouch } from "#client/widgets/one-touch.ts";
 import { createMove, type PartMoving } from "./create-move.ts";
 import { airs, swaps } from "./move-draft.ts";
 import { OptionSelect } from "./option-select.tsx";
@@ -11,7 +10,6 @@ import { OptionSelect } from "./option-select.tsx";
 /** One part: where it was and what was set on it, and moving it to another bike. */
 export function MoveSection(props: { bench: RiderBench; riderId: string }) {
   const move = createMove(props.bench, () => props.riderId);
-  const isMeant = makeOneTouch();
   const words = spareBike.move;
   return (
     <section class="stack">
@@ -53,10 +51,15 @@ export function MoveSection(props: { bench: RiderBench; riderId: string }) {
           />
         </Show>
         <p>{words.goesAlong}</p>
-        <For each={words.cautions}>{(sentence) => <Caution>{sentence}</Caution>}</For>
-        <Caution>{spareBike.firstRide}</Caution>
+        <div class="caution" role="note">
+          <strong>{pit.bench.cautionsTitle}</strong>
+          <ul>
+            <For each={words.cautions}>{(sentence) => <li>{sentence}</li>}</For>
+            <li>{spareBike.firstRide}</li>
+          </ul>
+        </div>
         <div>
-          <button type="button" class="main" onClick={(event) => isMeant(event.timeStamp) && move.save()}>
+          <button type="button" class="main" onClick={() => move.save()}>
             {words.save}
           </button>
         </div>
