@@ -50,6 +50,8 @@ export function fitProblem(subject: Subject, lookup: ValueLookup, moved: readonl
     case baselineKind.kind: {
       const { bike, values } = subject.value as Baseline;
       const [problem] = checkSetup(bikeAsItWillBe(lookup, bike, moved), values);
+      // It may be older than the last move: then it was found with the parts that the bike was entered with.
+      if (problem && checkSetup(bikeAsItWillBe(lookup, bike, []), values).length === 0) return undefined;
       return problem && describeLimitProblem(problem);
     }
     case settingKind.kind:
@@ -101,7 +103,8 @@ function bikeAsItWillBe(
   for (const place of places) {
     const entered = bike.parts[place];
     const here = moved.filter((id) => lookup(mountingKind, id)?.bike === bikeId);
-    const ids = entered === undefined || lookup(mountingKind, entered) ? here : [entered, ...here];
+    const isAway = entered !== undefined && moved.includes(entered) && lookup(mountingKind, entered) !== undefined;
+    const ids = entered === undefined || isAway ? here : [entered, ...here];
     const part = ids.map((id) => lookup(partKind, id)).find((candidate) => candidate?.place === place);
     if (part) parts[place] = part;
   }

@@ -40,6 +40,7 @@ export type AdjusterDifference =
  * - "same": the other bike has it already
  * - "refused": a limit of the other bike does not allow it
  * - "no adjuster": the other bike has none of this kind there
+ * - "only there": the first bike has none of this kind, so that the other one's stays as it is
  * - "in dispute": nobody knows what is on the first bike
  * - "not known": nothing was written for the first bike
  */
@@ -48,6 +49,7 @@ export type CopyOutcome =
   | { readonly type: "same" }
   | { readonly type: "refused"; readonly problem: LimitProblem }
   | { readonly type: "no adjuster" }
+  | { readonly type: "only there" }
   | { readonly type: "in dispute" }
   | { readonly type: "not known" };
 
@@ -94,7 +96,7 @@ export function copySetup(from: BikeSettings, to: BikeSettings, bench: Surroundi
   const rows = adjusterPaths.flatMap((path): readonly CopyRow[] => {
     const here = mountedAdjuster(from.mounted.parts, path);
     const there = mountedAdjuster(to.mounted.parts, path);
-    if (!here) return [];
+    if (!here && !there) return [];
     const value = values[path];
     const current = from.settings.get(path);
     const onOther = to.settings.get(path)?.state === "disputed" ? "in dispute" : now[path];
@@ -103,10 +105,10 @@ export function copySetup(from: BikeSettings, to: BikeSettings, bench: Surroundi
         path,
         value,
         now: onOther,
-        outcome: outcomeOf({ value, there, now: onOther, problem: problems.get(path), current }),
-        differences: there ? adjusterDifferences(here, there) : [],
+        outcome: outcomeOf({ value, here, there, now: onOther, problem: problems.get(path), current }),
+        differences: here && there ? adjusterDifferences(here, there) : [],
         reported: current !== undefined && settledValue(current)?.standing === "reported",
-        measure: there && measureOf(here, there, differences),
+        measure: here && there && measureOf(here, there, differences),
       },
     ];
   });
@@ -170,12 +172,14 @@ function limitProblems(to: RiderBike, values: SetupValues, now: SetupValues): Re
 
 function outcomeOf(facts: {
   readonly value: TypedQuantity | undefined;
+  readonly here: MountedAdjuster | undefined;
   readonly there: MountedAdjuster | undefined;
   readonly now: CopyRow["now"];
   readonly problem: LimitProblem | undefined;
   readonly current: Current<Setting> | undefined;
 }): CopyOutcome {
-  const { value, there, now, problem, current } = facts;
+  const { value, here, there, now, problem, current } = facts;
+  if (!here) return { type: "only there" };
   if (!there) return { type: "no adjuster" };
   if (current?.state === "disputed") return { type: "in dispute" };
   if (!value) return { type: "not known" };

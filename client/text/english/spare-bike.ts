@@ -57,6 +57,7 @@ export const spareBike = {
       copied: "Can be set.",
       same: "Is set like that already.",
       "no adjuster": "Left out: the other bike has no such adjuster.",
+      "only there": "Stays as it is: the first bike has no such adjuster.",
       "in dispute": "Left out: it is in dispute. Look at the first bike.",
       "not known": "Left out: it is not known on the first bike.",
     } satisfies Record<Exclude<CopyOutcome["type"], "refused">, string>,

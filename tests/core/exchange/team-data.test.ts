@@ -9,9 +9,11 @@ import { teamData, teamDataJsonSchema } from "#core/exchange/team-data.ts";
 import { createKindRegistry } from "#core/ledger/kind.ts";
 import { createLedger, type Ledger } from "#core/ledger/ledger.ts";
 import { allKinds } from "#core/planning/all-kinds.ts";
+import { movePart } from "#core/planning/move-part.ts";
 import { riderKind } from "#core/team/record-kinds.ts";
 import { settingKind } from "#core/weekend/record-kinds.ts";
 import { teamLedger, written } from "#tests/builders/team-ledger.ts";
+import { bikeOf, putOn, RACE, SPARE, settingOn, teamWithSpare } from "#tests/builders/two-bikes.ts";
 import { arriveFromElsewhere, MAIN } from "#tests/client/pit/pit-team.ts";
 import { played, scenarioNamed, scenarioNames } from "#tests/scenarios/scenario-files.ts";
 import { accepted, emptyTeam, fileOf, previewOf, takeIn } from "./exchange-team.ts";
@@ -63,6 +65,22 @@ describe("a team's data out and in", () => {
     if (seen.refused.length === 0)
       expect(JSON.parse(fileOf(other.ledger))).toEqual(JSON.parse(JSON.stringify(settled)));
     expect(previewOf(other.ledger, JSON.stringify(settled)).lines).toEqual([]);
+  });
+
+  test("a part that was moved comes with its place: settings are judged by the part that is there", () => {
+    const team = teamWithSpare();
+    const mia = team.writerFor("mia");
+    putOn(mia);
+    const moved = movePart(team.ledger, { partId: "fork-1", from: RACE, to: SPARE, swap: true, airKept: true });
+    if (!moved.ok) throw new Error(moved.problem.type);
+    written(mia.setMany(moved.entries));
+    const other = emptyTeam();
+    const seen = previewOf(other.ledger, fileOf(team.ledger));
+    expect(seen.refused).toEqual([]);
+    takeIn(other.writer, seen);
+    // A secondary chamber has the fork that was moved, and not the one that the spare bike was entered with.
+    expect(settingOn(other.ledger, SPARE, "fork.secondary-pressure")).toEqual({ value: 110, unit: "psi" });
+    expect(bikeOf(other.ledger, RACE).parts.fork?.name).toBe("One-chamber fork");
   });
 
   test("a preview names what is new, what changes from what to what, and what is refused and why", () => {

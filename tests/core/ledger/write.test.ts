@@ -268,6 +268,32 @@ describe("going back", () => {
   });
 });
 
+describe("a batch that withdraws something", () => {
+  it("M12 voids it with the reason beside what it writes, and leaves alone what is absent", () => {
+    const ledger = ledgerOf([states(1, "paper:one", "a")]);
+    const { writer, appended } = deskOf(ledger);
+    const withdraw = (key: string) => ({ kind: paperKind, key, voided: "moved", cause: { type: "by hand" } as const });
+    writer.setMany([withdraw("one"), withdraw("three"), { kind: paperKind, key: "two", value: "b" }]);
+    expect(appended.map(({ subject, voided, value }) => [subject, voided?.reason, value])).toEqual([
+      ["paper:one", "moved", undefined],
+      ["paper:two", undefined, "b"],
+    ]);
+    expect(new Set(appended.map(({ batch }) => batch)).size).toBe(1);
+    expect(ledger.current(paperKind, "one").state).toBe("absent");
+  });
+
+  it("M12 is refused as a whole without a reason, or when it speaks of a subject twice", () => {
+    const ledger = ledgerOf([states(1, "paper:one", "a")]);
+    const { writer, appended } = deskOf(ledger);
+    const value = { kind: paperKind, key: "two", value: "b" };
+    expect(writer.setMany([value, { kind: paperKind, key: "one", voided: "" }]).ok).toBe(false);
+    expect(writer.setMany([value, { kind: paperKind, key: "two", voided: "moved" }])).toMatchObject({
+      problem: { type: "subject twice" },
+    });
+    expect(appended).toEqual([]);
+  });
+});
+
 describe("settling a dispute", () => {
   it("M12 supersedes every claim and names them as the cause", () => {
     const ledger = ledgerOf([states(1, "paper:one", "a"), states(2, "paper:one", "b"), voids(3, "paper:one")]);

@@ -70,7 +70,7 @@ describe("a value of the setup", () => {
   test("has no adjuster to go to", () => {
     expect(row("fork.secondary-pressure").outcome).toEqual({ type: "no adjuster" });
     expect(row("fork.high-speed-compression").outcome).toEqual({ type: "no adjuster" });
-    expect(copy().rows.some(({ path }) => path === "fork.volume-spacers")).toBe(false);
+    expect(row("fork.volume-spacers").outcome).toEqual({ type: "only there" });
   });
 
   test("is there already", () => {

@@ -1,6 +1,7 @@
 /** A part that goes from bike to bike takes its hours, services and settings along, and two who disagree are both heard. */
 import { beforeEach, describe, expect, test } from "vitest";
 import type { Writer } from "#core/ledger/write.ts";
+import { measuredSags } from "#core/planning/measured-sags.ts";
 import { movePart, type PartMove } from "#core/planning/move-part.ts";
 import { partHistory } from "#core/planning/part-history.ts";
 import { serviceEntries } from "#core/planning/service-entries.ts";
@@ -153,6 +154,23 @@ describe("a part that is moved", () => {
     expect(values(now)).toEqual([10, 8]);
     expect(values(before)).toEqual([8]);
     expect(before?.changes.every(({ path }) => path.startsWith("fork."))).toBe(true);
+  });
+});
+
+describe("what was measured on a bike", () => {
+  test("counts for the part that it was measured on: not for the one that came after it", () => {
+    const [setting] = putOn(mia, RACE, { "fork.main-pressure": { value: 62, unit: "psi" } });
+    const run = {
+      ...{ bike: RACE, weekend: "kestrel", session: "p1", setup: [setting?.id ?? ""], rear: {} },
+      front: { sag: { value: 34, unit: "mm" } },
+    };
+    written(mia.set(runKind, "alder/run-1", run as never));
+    const sags = () => measuredSags(team.ledger, bikeOf(team.ledger, RACE), "front", undefined).length;
+    expect(sags()).toBe(1);
+    const records = move();
+    expect(sags()).toBe(0);
+    for (const { id } of [...records].reverse()) written(mia.revert(id));
+    expect(sags()).toBe(1);
   });
 });
 
