@@ -37,7 +37,5 @@ export function copyLines(rows: readonly CopyRow[]): readonly CopyLine[] {
 
 function outcomeText(outcome: CopyOutcome): string {
   const words = spareBike.copy;
-  return outcome.type === "refused"
-    ? words.refused(trade.limit(outcome.problem))
-    : words.outcomes[outcome.type];
+  return outcome.type === "refused" ? words.refused(trade.limit(outcome.problem)) : words.outcomes[outcome.type];
 }

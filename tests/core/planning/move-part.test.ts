@@ -72,7 +72,7 @@ function serve(bikeId: string, partId?: string): void {
     what: "bath oil",
     settings,
   });
-  if (!done.ok) throw new Error(done.sentence);
+  if (!done.ok) throw new Error(done.problem.type);
   written(mia.setMany(done.entries));
 }
 
