@@ -25,6 +25,7 @@ export const columnsOf = {
     "session",
     "seconds",
     "confidence",
+    "section",
     ...endColumns.map((column) => `front ${column}`),
     ...endColumns.map((column) => `rear ${column}`),
     "note",

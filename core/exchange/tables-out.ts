@@ -89,6 +89,7 @@ const rowsOf: Readonly<Record<TableName, (ledger: Ledger) => Rows>> = {
           run.session,
           run.timeSeconds,
           run.confidence,
+          run.section?.name,
           ...[front, rear].flatMap((end) => [
             end.start,
             end.middle,

@@ -2,6 +2,7 @@
 import * as z from "zod/mini";
 import { courseTypes } from "#core/team/course-type.ts";
 import { altitudeSchema } from "#core/team/surroundings.ts";
+import { courseProfileSchema, courseSectionsSchema } from "./course-shape.ts";
 
 const part = z.number().check(z.gte(0, { error: "a part is 0 or more" }), z.lte(1, { error: "a part is 1 or less" }));
 
@@ -16,8 +17,16 @@ export const courseMixSchema = z.object({ steep: part, jumpy: part, wet: part })
 );
 export type CourseMix = { readonly steep: number; readonly jumpy: number; readonly wet: number };
 
-/** `altitude` is the height above sea level at which the bikes are set up and ridden. */
-export const courseSchema = z.object({ mix: courseMixSchema, altitude: altitudeSchema });
+/**
+ * `altitude` is the height above sea level at which the bikes are set up and ridden. `profile` and `sections` are there
+ * once the team has taken the one from a file and named the others.
+ */
+export const courseSchema = z.object({
+  mix: courseMixSchema,
+  altitude: altitudeSchema,
+  profile: z.optional(courseProfileSchema),
+  sections: z.optional(courseSectionsSchema),
+});
 export type Course = z.infer<typeof courseSchema>;
 
 function sumOf(mix: CourseMix): number {

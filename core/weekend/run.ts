@@ -6,6 +6,7 @@
 import * as z from "zod/mini";
 import { identifierSchema } from "#core/team/identifier.ts";
 import { quantitySchema } from "#core/team/quantity-schema.ts";
+import { courseSectionSchema } from "./course-shape.ts";
 
 /** What a rider can say of a part of the stroke, of the return, and of the grip. Our own words, from too little to too much. */
 export const feelings = {
@@ -70,12 +71,16 @@ export const confidences = ["low", "fair", "high"] as const;
 /**
  * `setup` names the records of the settings that were on the bike, as far as the writing device knew. They tell with
  * which settings the measurements and feelings belong together, whatever any clock says.
+ *
+ * `section` is the part of the course that the rider speaks of, as it was named and where it lay then, so that it stays
+ * the same ground when the team moves or renames it; absent when he speaks of the whole run.
  */
 export const runSchema = z.object({
   bike: identifierSchema,
   weekend: identifierSchema,
   session: identifierSchema,
   setup: z.optional(z.array(z.string()).check(z.maxLength(64))),
+  section: z.optional(courseSectionSchema),
   timeSeconds: z.optional(z.number().check(z.gt(0), z.lte(3600))),
   front: endFeedbackSchema,
   rear: endFeedbackSchema,

@@ -32,6 +32,7 @@ const run = {
     returnSpeed: "too slow",
   },
   confidence: "low",
+  section: { id: "rocks", name: "Rock garden", from: 300, to: 420 },
 };
 
 /** For each kind the keys and samples of a plausible team; all of them are records of every hostile team. */
@@ -75,7 +76,26 @@ const plausible: Readonly<Record<string, readonly (readonly [key: string, sample
   ],
   venue: [["ridge", { name: "Ridge", altitude: { value: 300, unit: "m" } }]],
   weekend: [["kestrel", { name: "Kestrel", venue: "ridge", startsOn: "2026-05-29" }]],
-  course: [["kestrel", { mix: { steep: 0.5, jumpy: 0.3, wet: 0.2 }, altitude: { value: 300, unit: "m" } }]],
+  course: [
+    [
+      "kestrel",
+      {
+        mix: { steep: 0.5, jumpy: 0.3, wet: 0.2 },
+        altitude: { value: 300, unit: "m" },
+        profile: {
+          points: [
+            [0, 420],
+            [600, 300],
+            [1200, 180],
+          ],
+        },
+        sections: [
+          { id: "rocks", name: "Rock garden", from: 300, to: 420 },
+          { id: "finish", name: "Finish" },
+        ],
+      },
+    ],
+  ],
   session: [
     ["kestrel/p1", { name: "P1", purpose: "practice", startsAt: "2026-05-29T10:30" }],
     ["kestrel/race", { name: "Race", purpose: "race", startsAt: "2026-05-30T10:30" }],

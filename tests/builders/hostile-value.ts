@@ -58,6 +58,10 @@ function strangeValue(schema: Schema, sample: unknown): fc.Arbitrary<unknown> {
       return hostileValue(def.innerType, sample);
     case "array":
       return arrayOf(def.element, sample);
+    case "tuple": {
+      const known = (sample ?? []) as readonly unknown[];
+      return fc.tuple(...def.items.map((item, index) => hostileValue(item, known[index])));
+    }
     case "record":
       return fc
         .dictionary(hostileValue(def.keyType) as fc.Arbitrary<string>, hostileValue(def.valueType), { maxKeys: 4 })
@@ -86,7 +90,7 @@ function isLeaf(schema: Schema): boolean {
   const { def } = (schema as z.core.$ZodTypes)._zod;
   if (def.type === "optional") return isLeaf(def.innerType);
   if (def.type === "object") return "value" in def.shape && "unit" in def.shape;
-  return def.type !== "array" && def.type !== "record" && def.type !== "union";
+  return def.type !== "array" && def.type !== "tuple" && def.type !== "record" && def.type !== "union";
 }
 
 /** An optional field of the sample may be missing, and one that the sample lacks may be there. */
