@@ -19,6 +19,7 @@ const planning = [
   "core/physics",
   "core/advice",
   "core/service",
+  "core/course",
 ];
 
 export const layers: readonly Layer[] = [
@@ -28,6 +29,7 @@ export const layers: readonly Layer[] = [
   { room: "core/physics", rooms: ["core/quantity"], packages: [] },
   { room: "core/team", rooms: ["core/quantity", "core/ledger"], packages: ["zod"] },
   { room: "core/weekend", rooms: ["core/quantity", "core/ledger", "core/team"], packages: ["zod"] },
+  { room: "core/course", rooms: ["core/weekend"], packages: ["geographiclib-geodesic"] },
   { room: "core/advice", rooms: ["core/quantity", "core/physics", "core/team", "core/weekend"], packages: [] },
   { room: "core/service", rooms: ["core/quantity", "core/team", "core/weekend"], packages: ["zod"] },
   { room: "core/planning", rooms: planning, packages: [] },
@@ -52,7 +54,7 @@ export const layers: readonly Layer[] = [
   },
   {
     room: "client/text",
-    rooms: ["core/quantity", "core/team", "core/weekend", "core/advice", "core/planning"],
+    rooms: ["core/quantity", "core/team", "core/weekend", "core/advice", "core/planning", "core/course"],
     packages: [],
   },
   { room: "client/design", rooms: [], packages: [] },
@@ -71,6 +73,11 @@ export const layers: readonly Layer[] = [
     room: "client/find",
     rooms: [...planning, "core/planning", "client/device", "client/text", "client/widgets"],
     packages: ["solid-js", "@solidjs/router"],
+  },
+  {
+    room: "client/pit/course",
+    rooms: [...planning, "client/device", "client/text", "client/widgets"],
+    packages: ["solid-js", "ulid", "@tmcw/togeojson", "zod"],
   },
   {
     room: "client/data",
@@ -103,7 +110,7 @@ export const layers: readonly Layer[] = [
   {
     room: "scenarios",
     rooms: [...planning, "core/planning", "core/exchange", "core/protocol", "client/device", "sync-server"],
-    packages: ["zod", "yjs", "lib0", "ulid", "node:"],
+    packages: ["zod", "yjs", "lib0", "ulid", "geographiclib-geodesic", "node:"],
   },
 ];
 

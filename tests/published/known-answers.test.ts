@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { airSpringAnswers } from "./air-spring.ts";
 import { gasAnswers, idealGasErrors } from "./gas.ts";
+import { geodesicAnswers } from "./geodesics.ts";
 import { type KnownAnswer, measure, provenances } from "./known-answer.ts";
 import { linkageAnswers } from "./linkage.ts";
 import { outlierAnswers } from "./outlier-scores.ts";
@@ -19,6 +20,7 @@ const tables: readonly (readonly [name: string, rows: number, answers: readonly 
   ["pump", 5, pumpAnswers],
   ["linkage", 7, linkageAnswers],
   ["outlier scores", 4, outlierAnswers],
+  ["geodesics", 13, geodesicAnswers],
 ];
 const all = tables.flatMap(([, , answers]) => answers);
 
