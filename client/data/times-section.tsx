@@ -1,11 +1,11 @@
 import { For, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
 import { data } from "#client/text/data.ts";
+import { FileField } from "#client/widgets/file-field.tsx";
 import { WeekendChoice } from "#client/widgets/weekend-choice.tsx";
 import { timingColumns } from "#core/exchange/timing/column-mapping.ts";
 import { weekends } from "#core/weekend/programme.ts";
 import { createTimes } from "./create-times.ts";
-import { FileField } from "./file-field.tsx";
 import { ImportSteps } from "./import-steps.tsx";
 import { pause } from "./pause.ts";
 

@@ -12,7 +12,7 @@ export function FileField(props: { label: string; hint: string; accept: string; 
   return (
     <>
       <p id={hintId}>{props.hint}</p>
-      <label class="button data-file">
+      <label class="button file-button">
         {props.label}
         <input
           type="file"
