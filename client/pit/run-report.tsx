@@ -1,5 +1,7 @@
 import { createMemo, For, Show } from "solid-js";
 import { pit } from "#client/text/pit.ts";
+import { sections } from "#client/text/sections.ts";
+import { sectionName } from "#client/widgets/section-name.ts";
 import type { Run } from "#core/weekend/run.ts";
 import { lapTime, runReport } from "./report-lines.ts";
 
@@ -8,6 +10,13 @@ export function RunReport(props: { run: Run }) {
   const report = createMemo(() => runReport(props.run));
   return (
     <div class="stack">
+      <Show when={props.run.section}>
+        {(section) => (
+          <p>
+            <strong>{sections.at(sectionName(section()))}</strong>
+          </p>
+        )}
+      </Show>
       <div class="pit-report">
         <For each={report()}>
           {({ end, lines }) => (

@@ -4,9 +4,12 @@ import { ulid } from "ulid";
 import type { Device } from "#client/device/create-device.ts";
 import type { SmallStorage } from "#client/device/storage/browser-storage.ts";
 import { trackside } from "#client/text/trackside.ts";
+import { sections as sectionWords } from "#client/text/sections.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { describeLedgerProblem } from "#core/ledger/write.ts";
 import type { RiderBike } from "#core/team/roster.ts";
+import { courseSections } from "#core/weekend/course-sections.ts";
+import type { CourseSection } from "#core/weekend/course-shape.ts";
 import { settingsOnBike } from "#core/weekend/on-the-bike.ts";
 import { runKind } from "#core/weekend/record-kinds.ts";
 import type { Run } from "#core/weekend/run.ts";
@@ -18,6 +21,8 @@ export interface RunLog {
   readonly draft: Accessor<RunDraft>;
   readonly change: (next: RunDraft) => void;
   readonly changeConfidence: (confidence: RunDraft["confidence"]) => void;
+  /** Undefined for the whole run. */
+  readonly changeSection: (section: CourseSection | undefined) => void;
   /** Writes the run; the draft is given up once that is done, and only then. */
   readonly save: (mounted: RiderBike, weekendId: string, sessionId: string) => SaveResult;
 }
@@ -46,8 +51,14 @@ export function createRunLog({ device, riderId, storage, newRunId = ulid }: RunL
       const { confidence: _before, ...rest } = draft();
       change(confidence === undefined ? rest : { ...rest, confidence });
     },
+    changeSection: (section) => {
+      const { section: _before, ...rest } = draft();
+      change(section === undefined ? rest : { ...rest, section });
+    },
     save: (mounted, weekendId, sessionId) => {
-      const made = runOf(draft(), {
+      const placed = sectionAsNamedNow(draft(), courseSections(device.ledger(), weekendId));
+      if (!placed.ok) return placed;
+      const made = runOf(placed.draft, {
         bike: mounted.bikeId,
         weekend: weekendId,
         session: sessionId,
@@ -61,6 +72,17 @@ export function createRunLog({ device, riderId, storage, newRunId = ulid }: RunL
       return made;
     },
   };
+}
+
+type Placed = { readonly ok: true; readonly draft: RunDraft } | Extract<SaveResult, { ok: false }>;
+
+/** The section may have been moved, or the weekend changed, since it was chosen. */
+function sectionAsNamedNow(draft: RunDraft, named: readonly CourseSection[]): Placed {
+  if (draft.section === undefined) return { ok: true, draft };
+  const section = named.find(({ id }) => id === draft.section?.id);
+  return section
+    ? { ok: true, draft: { ...draft, section } }
+    : { ok: false, sentence: sectionWords.problems.gone(draft.section.name) };
 }
 
 /** Nothing was said, measured or timed: a touch of the wrong button. */

@@ -1,6 +1,8 @@
 /** What was said of a run, in words. */
 import { trackside } from "#client/text/trackside.ts";
+import { sections } from "#client/text/sections.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
+import { sectionName } from "#client/widgets/section-name.ts";
 import { type End, ends } from "#core/team/place.ts";
 import type { EndFeedback, Run } from "#core/weekend/run.ts";
 import { asked } from "./run-draft.ts";
@@ -8,13 +10,17 @@ import { formatRunTime } from "./run-time.ts";
 
 const { said } = trackside;
 
-/** One line for each end that something was said of, then one for the whole run. */
+/** Where it was, one line for each end that something was said of, then one for the whole run. */
 export function describeRun(run: Run): readonly string[] {
   const whole = [
     ...(run.confidence === undefined ? [] : [said.confidence(trackside.confidences[run.confidence])]),
     ...(run.timeSeconds === undefined ? [] : [said.time(formatRunTime(run.timeSeconds))]),
   ];
-  return [...ends.flatMap((end) => describeEnd(end, run[end])), ...(whole.length > 0 ? [`${whole.join(". ")}.`] : [])];
+  return [
+    ...(run.section ? [sections.at(sectionName(run.section))] : []),
+    ...ends.flatMap((end) => describeEnd(end, run[end])),
+    ...(whole.length > 0 ? [`${whole.join(". ")}.`] : []),
+  ];
 }
 
 function describeEnd(end: End, feedback: EndFeedback): readonly string[] {

@@ -1,6 +1,7 @@
 /** A run as it is being logged: everything open until it is said. */
 import { trackside } from "#client/text/trackside.ts";
 import type { End } from "#core/team/place.ts";
+import type { CourseSection } from "#core/weekend/course-shape.ts";
 import { type confidences, type EndFeedback, type FeelingOf, feelings, type Run } from "#core/weekend/run.ts";
 import { parseRunTime } from "./run-time.ts";
 
@@ -14,6 +15,8 @@ export interface RunDraft {
   readonly front: EndDraft;
   readonly rear: EndDraft;
   readonly confidence?: (typeof confidences)[number];
+  /** Where it was; absent for the whole run. */
+  readonly section?: CourseSection;
   readonly time: string;
   readonly note: string;
 }
@@ -60,6 +63,7 @@ export function runOf(draft: RunDraft, occasion: RunOccasion): DraftResult {
       ...(timeSeconds !== undefined && { timeSeconds }),
       front: feedbackOf(draft.front),
       rear: feedbackOf(draft.rear),
+      ...(draft.section !== undefined && { section: draft.section }),
       ...(draft.confidence !== undefined && { confidence: draft.confidence }),
       ...(note !== "" && { note }),
     },

@@ -15,6 +15,7 @@ import { createRunLog } from "./create-run-log.ts";
 import { describeRun } from "./describe-run.ts";
 import { EndQuestions } from "./end-questions.tsx";
 import { RiderGate } from "./rider-gate.tsx";
+import { SectionChoice } from "./section-choice.tsx";
 import { SessionChoice } from "./session-choice.tsx";
 
 /** The log of one run: taps only, unless the rider has more to say. */
@@ -58,6 +59,7 @@ function RunForm(props: { at: RiderAtHand; mounted: Accessor<RiderBike> }) {
         {ends.map((end) => (
           <EndQuestions end={end} mounted={props.mounted()} log={log} />
         ))}
+        <SectionChoice log={log} weekendId={props.at.plan()?.weekendId} />
         <section class="whole-run">
           <h2>{trackside.run.whole}</h2>
           <div class="run-columns">
