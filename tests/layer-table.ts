@@ -67,17 +67,12 @@ export const layers: readonly Layer[] = [
   ...["client/pit", "client/trackside", "client/review"].map((room) => ({
     room,
     rooms: [...planning, "core/planning", "client/device", "client/text", "client/widgets"],
-    packages: ["solid-js", "@solidjs/router", "ulid"],
+    packages: ["solid-js", "@solidjs/router", "ulid", ...(room === "client/pit" ? ["@tmcw/togeojson", "zod"] : [])],
   })),
   {
     room: "client/find",
     rooms: [...planning, "core/planning", "client/device", "client/text", "client/widgets"],
     packages: ["solid-js", "@solidjs/router"],
-  },
-  {
-    room: "client/pit/course",
-    rooms: [...planning, "client/device", "client/text", "client/widgets"],
-    packages: ["solid-js", "ulid", "@tmcw/togeojson", "zod"],
   },
   {
     room: "client/data",

@@ -4,6 +4,8 @@
  * meanwhile stays.
  */
 import { pit } from "#client/text/pit.ts";
+import { courseProfile } from "#client/text/course-profile.ts";
+import { sections as sectionWords } from "#client/text/sections.ts";
 import { type EntryField, entryField, numberIn } from "#client/widgets/entry-field.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { readValue } from "#core/ledger/read-record.ts";
@@ -13,8 +15,10 @@ import type { Ground } from "#core/team/ground.ts";
 import { knownValue } from "#core/team/roster.ts";
 import type { Conditions } from "#core/weekend/conditions.ts";
 import type { Course } from "#core/weekend/course.ts";
+import type { CourseProfile } from "#core/weekend/course-shape.ts";
 import { type Programme, programme } from "#core/weekend/programme.ts";
 import { conditionsKind, courseKind } from "#core/weekend/record-kinds.ts";
+import { type SectionDraft, sectionDrafts, sectionsOf } from "./course/section-draft.ts";
 
 /** One session's fields: temperatures in the unit of {@link temperatureField}. */
 export interface ConditionsDraft {
@@ -34,6 +38,8 @@ export function temperatureField(): EntryField {
 export interface CourseDraft {
   readonly mix: Readonly<Record<CourseType, number | undefined>>;
   readonly altitude: number | undefined;
+  readonly profile: CourseProfile | undefined;
+  readonly sections: readonly SectionDraft[];
   readonly sessions: readonly ConditionsDraft[];
 }
 
@@ -44,6 +50,8 @@ export function courseDraft(ledger: Ledger, weekendId: string): CourseDraft {
   return {
     mix: course?.mix ?? { steep: 0, jumpy: 0, wet: 0 },
     altitude: numberIn({ unit: "m", step: 1 }, course?.altitude ?? plan?.venue?.altitude),
+    profile: course?.profile,
+    sections: sectionDrafts(course),
     sessions: (plan?.sessions ?? []).map(({ id, session }) => {
       const conditions = knownValue(ledger, conditionsKind, `${weekendId}/${id}`);
       return {
@@ -92,11 +100,16 @@ export function courseEntries(
 ): CourseEntries {
   const entries: WriteEntry[] = [];
   const written: string[] = [];
-  if (!sameCourse(draft, opened) || needsWriting(ledger, courseKind, weekendId)) {
+  const changed = [
+    ...(sameGround(draft, opened) ? [] : [pit.course.theCourse]),
+    ...(sameProfile(draft, opened) ? [] : [courseProfile.theProfile]),
+    ...(sameSections(draft, opened) ? [] : [sectionWords.theSections]),
+  ];
+  if (changed.length > 0 || needsWriting(ledger, courseKind, weekendId)) {
     const course = courseOf(draft);
     if (typeof course === "string") return { ok: false, sentence: course };
     entries.push(entryOf(ledger, courseKind, weekendId, course));
-    written.push(pit.course.theCourse);
+    written.push(...(changed.length > 0 ? changed : [pit.course.theCourse]));
   }
   for (const fields of draft.sessions) {
     const before = opened.sessions.find(({ sessionId }) => sessionId === fields.sessionId);
@@ -112,31 +125,25 @@ export function courseEntries(
   return { ok: true, entries, written };
 }
 
-/** What somebody else has changed since `opened`, of the things that `draft` would overwrite; undefined when nothing. */
-export function changedMeanwhile(draft: CourseDraft, opened: CourseDraft, now: CourseDraft): string | undefined {
-  if (!sameCourse(draft, opened) && !sameCourse(now, opened) && !sameCourse(draft, now)) return pit.course.theCourse;
-  for (const fields of draft.sessions) {
-    const find = (other: CourseDraft) => other.sessions.find(({ sessionId }) => sessionId === fields.sessionId);
-    const before = find(opened);
-    const there = find(now);
-    if (!before || !there || sameConditions(fields, before)) continue;
-    if (!sameConditions(there, before) && !sameConditions(there, fields)) return pit.course.theConditions(fields.name);
-  }
-  return undefined;
-}
-
 /** Something has to be written even when nothing was changed here: there is none yet, or there are two. */
 function needsWriting(ledger: Ledger, kind: typeof courseKind, key: string): boolean {
   return ledger.current(kind, key).state !== "settled";
 }
 
-function courseOf({ mix, altitude }: CourseDraft): Course | string {
+function courseOf({ mix, altitude, profile, sections }: CourseDraft): Course | string {
   const { steep, jumpy, wet } = mix;
   if (steep === undefined) return pit.course.needsPart(pit.course.parts.steep);
   if (jumpy === undefined) return pit.course.needsPart(pit.course.parts.jumpy);
   if (wet === undefined) return pit.course.needsPart(pit.course.parts.wet);
   if (altitude === undefined) return pit.course.needsAltitude;
-  return { mix: { steep, jumpy, wet }, altitude: { value: altitude, unit: "m" } };
+  const named = sectionsOf(sections, profile?.points.at(-1)?.[0]);
+  if (typeof named === "string") return named;
+  return {
+    mix: { steep, jumpy, wet },
+    altitude: { value: altitude, unit: "m" },
+    ...(profile && { profile: { points: profile.points.map(([at, height]) => [at, height]) } }),
+    ...(named.length > 0 && { sections: named }),
+  };
 }
 
 function conditionsOf({ name, air, bench, ground }: ConditionsDraft): Conditions | string {
@@ -155,11 +162,20 @@ function entryOf(ledger: Ledger, kind: typeof courseKind | typeof conditionsKind
   return { kind, key, value, ...(first && { cause: { type: "setup" } as const }) };
 }
 
-function sameCourse(a: CourseDraft, b: CourseDraft): boolean {
+/** Whether the mix and the altitude are the same. */
+export function sameGround(a: CourseDraft, b: CourseDraft): boolean {
   return courseTypes.every((type) => a.mix[type] === b.mix[type]) && a.altitude === b.altitude;
 }
 
-function sameConditions(a: ConditionsDraft, b: ConditionsDraft): boolean {
+export function sameProfile(a: CourseDraft, b: CourseDraft): boolean {
+  return JSON.stringify(a.profile) === JSON.stringify(b.profile);
+}
+
+export function sameSections(a: CourseDraft, b: CourseDraft): boolean {
+  return JSON.stringify(a.sections) === JSON.stringify(b.sections);
+}
+
+export function sameConditions(a: ConditionsDraft, b: ConditionsDraft): boolean {
   return a.air === b.air && a.bench === b.bench && a.ground === b.ground;
 }
 

@@ -8,6 +8,7 @@ import { Stepper } from "#client/widgets/stepper.tsx";
 import { courseTypes } from "#core/team/course-type.ts";
 import { programme } from "#core/weekend/programme.ts";
 import { ConditionsFields } from "./conditions-fields.tsx";
+import { CourseShape } from "./course/course-shape.tsx";
 import { disputedParts, isAccepted, sumOfParts } from "./course-draft.ts";
 import { createCourseForm } from "./create-course-form.ts";
 import { Field } from "./field.tsx";
@@ -63,6 +64,7 @@ export function CourseForm(props: { weekendId: string; onSaved: (said: string) =
           </strong>
         </p>
       </section>
+      <CourseShape form={form} />
       <p>{pit.course.benchHint}</p>
       <div class="columns">
         <For each={form.draft().sessions.map(({ sessionId }) => sessionId)}>

@@ -3,13 +3,10 @@ import { type Accessor, createSignal, untrack } from "solid-js";
 import type { Device } from "#client/device/create-device.ts";
 import { pit } from "#client/text/pit.ts";
 import type { CourseType } from "#core/team/course-type.ts";
-import {
-  type ConditionsDraft,
-  type CourseDraft,
-  changedMeanwhile,
-  courseDraft,
-  courseEntries,
-} from "./course-draft.ts";
+import type { CourseProfile } from "#core/weekend/course-shape.ts";
+import { rebaseCourse } from "./course/rebase-course.ts";
+import type { SectionDraft } from "./course/section-draft.ts";
+import { type ConditionsDraft, type CourseDraft, courseDraft, courseEntries } from "./course-draft.ts";
 import { plainSentence } from "./create-acts.ts";
 
 export interface CourseFormState {
@@ -17,6 +14,8 @@ export interface CourseFormState {
   readonly problem: Accessor<string | undefined>;
   setPart(type: CourseType, part: number | undefined): void;
   setAltitude(metres: number | undefined): void;
+  setProfile(profile: CourseProfile | undefined): void;
+  setSections(sections: readonly SectionDraft[]): void;
   setConditions(sessionId: string, fields: Partial<ConditionsDraft>): void;
   /** Gives every other session the conditions of this one. */
   copyToAll(sessionId: string): void;
@@ -42,6 +41,8 @@ export function createCourseForm(device: Pick<Device, "ledger" | "write">, weeke
     problem,
     setPart: (type, part) => change({ mix: { ...draft().mix, [type]: part } }),
     setAltitude: (altitude) => change({ altitude }),
+    setProfile: (profile) => change({ profile }),
+    setSections: (sections) => change({ sections }),
     setConditions: (sessionId, fields) =>
       change({
         sessions: draft().sessions.map((session) =>
@@ -57,11 +58,10 @@ export function createCourseForm(device: Pick<Device, "ledger" | "write">, weeke
     save: (invalidField) => {
       if (invalidField !== undefined) return refuse(pit.course.needsFix(invalidField));
       const now = courseDraft(device.ledger(), weekendId);
-      const clash = changedMeanwhile(draft(), opened(), now);
-      if (clash !== undefined) {
-        setOpened(now);
-        return refuse(pit.course.changedMeanwhile(clash));
-      }
+      const { draft: rebased, clash } = rebaseCourse(draft(), opened(), now);
+      setDraft(rebased);
+      setOpened(now);
+      if (clash !== undefined) return refuse(pit.course.changedMeanwhile(clash));
       const result = courseEntries(device.ledger(), weekendId, draft(), opened());
       if (!result.ok) return refuse(result.sentence);
       if (result.entries.length === 0) return pit.course.unchanged;

@@ -17,11 +17,8 @@
 import { type CourseProfile, LONGEST_COURSE, MOST_PROFILE_POINTS } from "#core/weekend/course-shape.ts";
 import { geodesicDistance } from "./geodesic-distance.ts";
 import type { TrackPoint, TrackSegments } from "./track.ts";
+import { SHORTEST_TRACK, SMOOTHED_OVER } from "./track-limits.ts";
 
-/** Length of course over which the heights are smoothed, m. */
-export const SMOOTHED_OVER = 50;
-/** Shortest track of which a profile says something, m: two lengths of smoothing. */
-export const SHORTEST_TRACK = 100;
 /** Distance between two points of a profile, m, unless it would have too many. */
 const SPACING = 10;
 /** Distance between the heights that are smoothed, m. */
