@@ -3,8 +3,9 @@
  * was changed on this screen is written, so that what somebody else enters
  * meanwhile stays.
  */
-import { pit } from "#client/text/pit.ts";
+
 import { courseProfile } from "#client/text/course-profile.ts";
+import { pit } from "#client/text/pit.ts";
 import { sections as sectionWords } from "#client/text/sections.ts";
 import { type EntryField, entryField, numberIn } from "#client/widgets/entry-field.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";

@@ -1,6 +1,7 @@
 /** What was said of a run, in words. */
-import { trackside } from "#client/text/trackside.ts";
+
 import { sections } from "#client/text/sections.ts";
+import { trackside } from "#client/text/trackside.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
 import { sectionName } from "#client/widgets/section-name.ts";
 import { type End, ends } from "#core/team/place.ts";

@@ -1,6 +1,6 @@
 import { createMemo, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
-import { sections as words } from "#client/text/english/sections.ts";
+import { sections as words } from "#client/text/sections.ts";
 import { Choice } from "#client/widgets/choice.tsx";
 import type { RunLog } from "./create-run-log.ts";
 import { sectionChoice } from "./section-options.ts";

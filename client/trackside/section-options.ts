@@ -1,5 +1,5 @@
 /** What a rider can choose from for where it was. */
-import { sections as words } from "#client/text/english/sections.ts";
+import { sections as words } from "#client/text/sections.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { courseSections } from "#core/weekend/course-sections.ts";
 import type { CourseSection } from "#core/weekend/course-shape.ts";

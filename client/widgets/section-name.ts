@@ -1,5 +1,5 @@
 /** A section of the course in words. */
-import { sections } from "#client/text/english/sections.ts";
+import { sections } from "#client/text/sections.ts";
 import type { CourseSection } from "#core/weekend/course-shape.ts";
 import { formatNumber } from "./format.ts";
 

@@ -1,5 +1,5 @@
 import { createMemo, For, Show } from "solid-js";
-import { courseProfile as words } from "#client/text/english/course-profile.ts";
+import { courseProfile as words } from "#client/text/course-profile.ts";
 import { FileField } from "#client/widgets/file-field.tsx";
 import { formatMegabytes, formatNumber } from "#client/widgets/format.ts";
 import { Problem } from "#client/widgets/problem.tsx";

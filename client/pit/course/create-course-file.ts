@@ -1,6 +1,6 @@
 /** A profile out of a chosen file: which of its tracks, and what was filled in. What is refused changes nothing. */
 import { type Accessor, createSignal, untrack } from "solid-js";
-import { courseProfile } from "#client/text/english/course-profile.ts";
+import { courseProfile } from "#client/text/course-profile.ts";
 import { formatMegabytes, formatNumber } from "#client/widgets/format.ts";
 import type { Filled } from "#core/course/track-profile.ts";
 import type { CourseProfile } from "#core/weekend/course-shape.ts";

@@ -1,6 +1,6 @@
 /** One section of the course form: what it is called, where it lies, and changing it. */
 import { type Accessor, createMemo } from "solid-js";
-import { sections as words } from "#client/text/english/sections.ts";
+import { sections as words } from "#client/text/sections.ts";
 import { LONGEST_COURSE } from "#core/weekend/course-shape.ts";
 import type { CourseFormState } from "../create-course-form.ts";
 import type { SectionDraft } from "./section-draft.ts";

@@ -1,5 +1,5 @@
 /** What is wrong with a GPX file or with a track in it, in words. */
-import { courseProfile } from "#client/text/english/course-profile.ts";
+import { courseProfile } from "#client/text/course-profile.ts";
 import { formatNumber } from "#client/widgets/format.ts";
 import type { TrackProblem } from "#core/course/track-profile.ts";
 import type { GpxProblem, GpxTrack } from "./read-gpx.ts";

@@ -1,5 +1,5 @@
 import { For } from "solid-js";
-import { courseProfile as words } from "#client/text/english/course-profile.ts";
+import { courseProfile as words } from "#client/text/course-profile.ts";
 import { drawing, type ProfileView } from "./profile-view.ts";
 
 /** Height over distance, steep stretches as a thick line, the named sections as numbered bars below. */

@@ -1,5 +1,5 @@
 /** A course's profile as a drawing and in words. */
-import { courseProfile as words } from "#client/text/english/course-profile.ts";
+import { courseProfile as words } from "#client/text/course-profile.ts";
 import { formatNumber } from "#client/widgets/format.ts";
 import { type CourseFacts, courseFacts, proposedSteepPart } from "#core/course/course-facts.ts";
 import type { CourseProfile } from "#core/weekend/course-shape.ts";

@@ -2,9 +2,9 @@
  * What somebody else saved while the course form was open, taken over into what is typed: what was not touched here
  * takes theirs; what both have changed keeps what is typed here, and is told.
  */
-import { courseProfile } from "#client/text/english/course-profile.ts";
-import { pit } from "#client/text/english/pit.ts";
-import { sections } from "#client/text/english/sections.ts";
+import { courseProfile } from "#client/text/course-profile.ts";
+import { pit } from "#client/text/pit.ts";
+import { sections } from "#client/text/sections.ts";
 import { type CourseDraft, sameConditions, sameGround, sameProfile, sameSections } from "../course-draft.ts";
 
 export interface RebasedCourse {

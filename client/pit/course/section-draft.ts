@@ -1,5 +1,5 @@
 /** Named sections as they are typed, and as they are written. */
-import { sections as words } from "#client/text/english/sections.ts";
+import { sections as words } from "#client/text/sections.ts";
 import { formatNumber } from "#client/widgets/format.ts";
 import type { Course } from "#core/weekend/course.ts";
 import { type CourseSection, MOST_SECTIONS } from "#core/weekend/course-shape.ts";

@@ -1,5 +1,5 @@
 import { createMemo } from "solid-js";
-import { sections as words } from "#client/text/english/sections.ts";
+import { sections as words } from "#client/text/sections.ts";
 import { Stepper } from "#client/widgets/stepper.tsx";
 import type { CourseFormState } from "../create-course-form.ts";
 import { Field } from "../field.tsx";

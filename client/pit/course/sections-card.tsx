@@ -1,6 +1,6 @@
 import { createMemo, For, Show } from "solid-js";
 import { ulid } from "ulid";
-import { sections as words } from "#client/text/english/sections.ts";
+import { sections as words } from "#client/text/sections.ts";
 import { MOST_SECTIONS } from "#core/weekend/course-shape.ts";
 import type { CourseFormState } from "../create-course-form.ts";
 import { withNewSection } from "./section-draft.ts";

@@ -1,6 +1,6 @@
 /** Profile and sections of the course in one line. */
-import { courseProfile } from "#client/text/english/course-profile.ts";
-import { sections as words } from "#client/text/english/sections.ts";
+import { courseProfile } from "#client/text/course-profile.ts";
+import { sections as words } from "#client/text/sections.ts";
 import { formatNumber } from "#client/widgets/format.ts";
 import { courseFacts } from "#core/course/course-facts.ts";
 import type { CourseDraft } from "../course-draft.ts";

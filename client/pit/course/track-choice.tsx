@@ -1,5 +1,5 @@
 import { For, Show } from "solid-js";
-import { courseProfile as words } from "#client/text/english/course-profile.ts";
+import { courseProfile as words } from "#client/text/course-profile.ts";
 import { Choice } from "#client/widgets/choice.tsx";
 import { Problem } from "#client/widgets/problem.tsx";
 import type { CourseFile } from "./create-course-file.ts";

@@ -167,7 +167,7 @@ describe("a course from a GPX file", () => {
   });
 
   test("is not opened when it is too large, not text, or its reader cannot be had", async () => {
-    await file.choose({ name: "day.gpx", size: largestGpx + 1 } as File);
+    await file.choose({ name: "day.gpx", size: largestGpx + 1 } as globalThis.File);
     expect(file.state()).toMatchObject({ sentence: expect.stringContaining("8.1 MB; 8 MB are allowed") });
     await file.choose(fileOf(new Uint8Array([0x3c, 0xff, 0xfe])));
     expect(file.state()).toMatchObject({ sentence: expect.stringContaining("not text in UTF-8") });
