@@ -42,7 +42,7 @@ export function ProfileChart(props: { view: ProfileView }) {
           {({ from, to, y, label }) => (
             <>
               <line class="section" x1={from} x2={to} y1={y} y2={y} />
-              <text class="mark" x={from} y={y + 5} text-anchor="middle">
+              <text class="mark" x={from - 4} y={y + 5} text-anchor="end">
                 {label}
               </text>
             </>
