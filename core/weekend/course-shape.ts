@@ -26,8 +26,9 @@ export const courseProfileSchema = z.object({
     z.minLength(2),
     z.maxLength(MOST_PROFILE_POINTS),
     z.refine((points) => points[0]?.[0] === 0, { error: "a profile begins at 0 m" }),
-    z.refine((points) => points.every(([at], index) => index === 0 || at > (points[index - 1]?.[0] ?? 0)), {
-      error: "the distances of a profile rise from point to point",
+    // Without a least distance a gradient could be beyond all numbers.
+    z.refine((points) => points.every(([at], index) => index === 0 || at - (points[index - 1]?.[0] ?? 0) >= 1), {
+      error: "the distances of a profile rise by 1 m or more from point to point",
     }),
   ),
 });

@@ -3,15 +3,17 @@ import type { SmallStorage } from "#client/device/storage/browser-storage.ts";
 import { bikeView } from "#client/trackside/bike-view.ts";
 import { createRunLog } from "#client/trackside/create-run-log.ts";
 import { defaultSession } from "#client/trackside/default-session.ts";
+import { describeRun } from "#client/trackside/describe-run.ts";
 import { writeOwnChange } from "#client/trackside/own-change.ts";
 import { questionsOfEnd } from "#client/trackside/questions-of-end.ts";
 import { withFeedback } from "#client/trackside/run-draft.ts";
+import { sectionChoice } from "#client/trackside/section-options.ts";
 import { formatMoment } from "#client/widgets/format.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import { mountedAdjuster, type RiderBike, riderBike } from "#core/team/roster.ts";
 import { settingKey } from "#core/weekend/on-the-bike.ts";
 import { programme } from "#core/weekend/programme.ts";
-import { settingKind } from "#core/weekend/record-kinds.ts";
+import { courseKind, settingKind } from "#core/weekend/record-kinds.ts";
 import { loggedRuns } from "#core/weekend/runs.ts";
 import { enterCourse, type TeamLedger, teamLedger, written } from "#tests/builders/team-ledger.ts";
 
@@ -75,6 +77,60 @@ describe("logging a run", () => {
     expect(log.save(mounted, "kestrel", "p1").ok).toBe(false);
     expect(loggedRuns(team.ledger, "kestrel")).toEqual([]);
     expect(newLog().draft()).toMatchObject({ time: "soon", note: "Good" });
+  });
+
+  describe("tied to a section of the course", () => {
+    const rocks = { id: "rocks", name: "Rock garden", from: 300, to: 420 };
+    const name = (...sections: readonly object[]) => {
+      const course = { mix: { steep: 1, jumpy: 0, wet: 0 }, altitude: { value: 300, unit: "m" }, sections };
+      written(team.writerFor("mia").set(courseKind, "kestrel", course as never));
+    };
+    const options = (chosen?: typeof rocks) => sectionChoice(team.ledger, "kestrel", chosen);
+
+    it("offers nothing while no section is named, and the whole run first when there is one", () => {
+      expect(options()).toBeUndefined();
+      name(rocks);
+      const choice = options();
+      expect(choice?.options.map(choice.labelOf)).toEqual(["the whole run", "Rock garden"]);
+      expect(choice?.sectionOf(choice.chosen)).toBeUndefined();
+      expect(choice?.sectionOf("rocks")).toEqual(rocks);
+    });
+
+    it("keeps the section as it is named when the run is saved, and says it in words", () => {
+      name(rocks);
+      const log = newLog();
+      log.change(withFeedback(log.draft(), "front", { end: "hits hard" }));
+      log.changeSection(rocks);
+      name({ ...rocks, to: 460 });
+      expect(newLog().draft().section).toEqual(rocks);
+      expect(log.save(mounted, "kestrel", "p1").ok).toBe(true);
+      const [logged] = loggedRuns(team.ledger, "kestrel", "alder");
+      expect(logged?.run.section).toEqual({ ...rocks, to: 460 });
+      expect(logged && describeRun(logged.run)[0]).toBe("Where: Rock garden, 300 to 460 m");
+    });
+
+    it("is for the whole run when the section is taken back, and says so when it is named no more", () => {
+      name(rocks);
+      const log = newLog();
+      log.change(withFeedback(log.draft(), "front", { end: "hits hard" }));
+      log.changeSection(rocks);
+      name();
+      expect(log.save(mounted, "kestrel", "p1")).toEqual({
+        ok: false,
+        sentence: expect.stringContaining("The section Rock garden is no longer named"),
+      });
+      expect(options(rocks)?.chosen).toBeUndefined();
+      log.changeSection(undefined);
+      expect(log.save(mounted, "kestrel", "p1").ok).toBe(true);
+      expect(loggedRuns(team.ledger, "kestrel", "alder")[0]?.run).not.toHaveProperty("section");
+    });
+
+    it("alone says nothing: a section without a word about it is not saved", () => {
+      name(rocks);
+      const log = newLog();
+      log.changeSection(rocks);
+      expect(log.save(mounted, "kestrel", "p1").ok).toBe(false);
+    });
   });
 
   it("is not saved by a touch of the button alone: nothing was said, measured or timed", () => {

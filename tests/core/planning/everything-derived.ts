@@ -1,4 +1,5 @@
 /** Everything that the screens and the replay ask of the records, in one value. */
+import { courseFacts, reversedProfile } from "#core/course/course-facts.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { backToMoment } from "#core/planning/back-to-moment.ts";
 import { approvals } from "#core/planning/baseline-approvals.ts";
@@ -22,6 +23,7 @@ import { partsKeptAside, placesOf } from "#core/team/parts-on-bike.ts";
 import { baselineKind, partKind, riderKind } from "#core/team/record-kinds.ts";
 import { allBikes, members, riderBikes } from "#core/team/roster.ts";
 import { changelog } from "#core/weekend/changelog.ts";
+import { courseSections } from "#core/weekend/course-sections.ts";
 import { disputes } from "#core/weekend/disputes.ts";
 import { settingsOnBike, valuesOnBike } from "#core/weekend/on-the-bike.ts";
 import { currentWeekend, programme, seasonOf, weekends } from "#core/weekend/programme.ts";
@@ -33,6 +35,13 @@ export function everythingDerived(ledger: Ledger) {
   const riders = ledger.keys(riderKind);
   return {
     plans,
+    courses: plans.map(({ plan }) => {
+      const profile = plan?.course?.profile;
+      return {
+        sections: plan && courseSections(ledger, plan.weekendId),
+        facts: profile && [courseFacts(profile), courseFacts(reversedProfile(profile))],
+      };
+    }),
     today: currentWeekend(ledger, "2026-05-30"),
     members: members(ledger),
     disputes: disputes(ledger),

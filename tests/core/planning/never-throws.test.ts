@@ -35,6 +35,17 @@ describe("whatever records a faulty or hostile device sends, as far as the ledge
     );
   });
 
+  test("a course's facts are numbers, in both directions", () => {
+    fc.assert(
+      fc.property(hostileRecords, (raws) => {
+        const facts = everythingDerived(ledgerOf(raws)).courses.flatMap((course) => course.facts ?? []);
+        const numbers = facts.flatMap((fact) => Object.values(fact).filter((value) => typeof value === "number"));
+        expect(numbers.filter((value) => !Number.isFinite(value))).toEqual([]);
+      }),
+      { numRuns: numRuns / 3 },
+    );
+  });
+
   test("the order of their arrival changes nothing that is derived", () => {
     fc.assert(
       fc.property(hostileRecords, fc.infiniteStream(fc.nat()), (raws, chance) => {

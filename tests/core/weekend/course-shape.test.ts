@@ -29,6 +29,14 @@ describe("the profile of a course", () => {
     ["201 points", points(201), "profile"],
     ["a start elsewhere than at 0 m", [[1, 500], ...points(3).slice(1)], "a profile begins at 0 m"],
     ["distances that do not rise", [...points(3), [20, 480]], "the distances of a profile rise"],
+    [
+      "points so close that a gradient would be no number",
+      [
+        [0, 9000],
+        [Number.MIN_VALUE, 0],
+      ],
+      "rise by 1 m or more",
+    ],
     ["a height that no ground has", [[0, 9001], ...points(2).slice(1)], "profile"],
     ["a length that no course has", [...points(2), [50_001, 0]], "at most 50000 m"],
     ["a distance that is no number", [...points(2), [Number.NaN, 0]], "profile"],
