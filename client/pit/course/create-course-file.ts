@@ -47,6 +47,9 @@ export function createCourseFile({ profile, setProfile, load = loadGpx }: Course
   const [state, setState] = createSignal<CourseFileState>({ state: "none" });
   let reader: Awaited<ReturnType<typeof loadGpx>>;
   let before: CourseProfile | undefined;
+  let isFromFile = false;
+  /** How many files have been chosen. */
+  let choices = 0;
   const refuse = (sentence: string): void => void setState({ state: "refused", sentence });
   const show = (file: string, tracks: readonly GpxTrack[], skipped: number, chosen: number): void => {
     const track = tracks[chosen];
@@ -64,24 +67,29 @@ export function createCourseFile({ profile, setProfile, load = loadGpx }: Course
     state,
     choose: async (file) => {
       const { problems } = courseProfile;
+      choices += 1;
+      const turn = choices;
       if (file.size > largestGpx) {
         return refuse(problems.tooLarge(formatNumber(Math.ceil(file.size / 1e5) / 10), formatMegabytes(largestGpx)));
       }
-      // A second file in a row is still compared with what was there before the first.
-      if (untrack(state).state !== "read") before = untrack(profile);
-      else setProfile(before);
       setState({ state: "reading" });
       const text = await textOf(file);
-      if (text.state === "refused") return refuse(text.sentence);
       reader ??= await load();
+      // Whoever has chosen another file meanwhile wants that one.
+      if (turn !== choices) return;
+      if (text.state === "refused") return refuse(text.sentence);
       if (!reader) return refuse(problems.noReader);
       const read = reader.readGpx(text.text);
       if (!read.ok) return refuse(gpxProblemText(read.problem));
+      // A second file in a row leaves to what was there before the first.
+      if (!isFromFile) before = untrack(profile);
+      isFromFile = true;
       show(file.name, read.tracks, read.skipped, 0);
     },
     pick: (index) => pickFrom(index),
     leave: () => {
       setProfile(before);
+      isFromFile = false;
       setState({ state: "none" });
     },
   };

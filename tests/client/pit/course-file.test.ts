@@ -87,6 +87,17 @@ describe("a course from a GPX file", () => {
     expect(form.draft().profile).toBeUndefined();
   });
 
+  test("stays when the next file is refused, and gives way to the last of two chosen at once", async () => {
+    await file.choose(fileOf(demo));
+    const profile = form.draft().profile;
+    await file.choose(fileOf("no file of ours"));
+    expect(form.draft().profile).toEqual(profile);
+    await Promise.all([file.choose(fileOf(demo, "first.gpx")), file.choose(fileOf(gpxOf(down), "second.gpx"))]);
+    expect(file.state()).toMatchObject({ file: "second.gpx" });
+    file.leave();
+    expect(form.draft().profile).toBeUndefined();
+  });
+
   test("tells gaps and points without a height or a place", async () => {
     const text = demo
       .replace("<ele>2235.0</ele>", "")
