@@ -6,11 +6,11 @@ import { spareBike } from "#client/text/spare-bike.ts";
 import { trade } from "#client/text/trade.ts";
 import { weekend } from "#client/text/weekend.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
-import { standingSendBacks } from "#core/planning/sent-back.ts";
+import { openDisputes } from "#core/planning/open-disputes.ts";
 import { serviceKind, servicePlanKind } from "#core/planning/service-kinds.ts";
 import { mountingKind, riderKind, sentBackKind } from "#core/team/record-kinds.ts";
-import { allBikes, knownValue, riderBike } from "#core/team/roster.ts";
-import { type Dispute, disputes } from "#core/weekend/disputes.ts";
+import { allBikes, knownValue } from "#core/team/roster.ts";
+import type { Dispute } from "#core/weekend/disputes.ts";
 import { parseSettingKey } from "#core/weekend/on-the-bike.ts";
 import {
   conditionsKind,
@@ -35,26 +35,12 @@ export interface DisputeLine {
 
 /** All open disputes, by kind and key; of notes to a setup only while they are about the setup on the bike. */
 export function disputeLines(ledger: Ledger): readonly DisputeLine[] {
-  const ofPlaces = placeDisputes(ledger, allBikes(ledger)).map(
-    ({ id, mounted, place }): DisputeLine => ({
-      id,
-      rider: mounted.rider.name,
-      sentence: spareBike.disputes.line(place, mounted.bike.name),
-      path: `/pit/rider/${mounted.riderId}/bikes`,
-    }),
-  );
-  const others = disputes(ledger)
-    // Where a part is, is shown at the places where it is said to be.
-    .filter(({ kind }) => kind !== mountingKind.kind || ofPlaces.length === 0)
-    .filter((dispute) => dispute.kind !== sentBackKind.kind || isStandingSendBack(ledger, dispute))
-    .map((dispute) => ({ id: `${dispute.kind}:${dispute.key}`, ...lineOf(ledger, dispute) }));
-  return [...others, ...ofPlaces];
+  return openDisputes(ledger).map((dispute) => disputeLine(ledger, dispute));
 }
 
-function isStandingSendBack(ledger: Ledger, { key, claims }: Dispute): boolean {
-  const mounted = riderBike(ledger, key.slice(0, key.indexOf("/")));
-  const standing = mounted ? standingSendBacks(ledger, mounted).map(({ record }) => record.id) : [];
-  return claims.some(({ id }) => standing.includes(id));
+/** One dispute in words. */
+export function disputeLine(ledger: Ledger, dispute: Dispute): DisputeLine {
+  return { id: `${dispute.kind}:${dispute.key}`, ...lineOf(ledger, dispute) };
 }
 
 function lineOf(ledger: Ledger, dispute: Dispute): Omit<DisputeLine, "id"> {
@@ -95,9 +81,25 @@ function lineOf(ledger: Ledger, dispute: Dispute): Omit<DisputeLine, "id"> {
         sentence: riderDetails.ofRider,
         path: `/pit/rider/${key}`,
       };
+    case mountingKind.kind:
+      return placeLine(ledger, key) ?? { rider, sentence: pit.disputes.ofOther(kind, key), path: undefined };
     default:
       return { rider, sentence: pit.disputes.ofOther(kind, key), path: undefined };
   }
+}
+
+/** Where a part is, is told at the first place where it is said to be. */
+function placeLine(ledger: Ledger, partId: string): Omit<DisputeLine, "id"> | undefined {
+  const dispute = placeDisputes(ledger, allBikes(ledger)).find(({ claims }) =>
+    claims.some((claim) => claim.partId === partId),
+  );
+  return (
+    dispute && {
+      rider: dispute.mounted.rider.name,
+      sentence: spareBike.disputes.line(dispute.place, dispute.mounted.bike.name),
+      path: `/pit/rider/${dispute.mounted.riderId}/bikes`,
+    }
+  );
 }
 
 function settingSentence(ledger: Ledger, { claims }: Dispute, adjuster: string): string {

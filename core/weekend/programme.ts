@@ -47,8 +47,12 @@ export function currentWeekend(
   today: string,
 ): { readonly id: string; readonly weekend: RaceWeekend } | undefined {
   const newestFirst = weekends(ledger);
-  const isOver = (startsOn: string) => Date.parse(today) - Date.parse(startsOn) > DAYS_OF_A_WEEKEND * 86_400_000;
-  return newestFirst.filter(({ weekend }) => !isOver(weekend.startsOn)).at(-1) ?? newestFirst[0];
+  return newestFirst.filter(({ weekend }) => !isWeekendOver(weekend, Date.parse(today))).at(-1) ?? newestFirst[0];
+}
+
+/** Whether a weekend no longer goes on at `moment`, in milliseconds by the clock at the venue as if it ran in UTC. */
+export function isWeekendOver({ startsOn }: RaceWeekend, moment: number): boolean {
+  return moment - Date.parse(startsOn) >= (DAYS_OF_A_WEEKEND + 1) * 86_400_000;
 }
 
 /** The season, that is the year, in which a weekend is ridden. */

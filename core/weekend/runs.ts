@@ -14,6 +14,7 @@ export interface LoggedRun {
   readonly at: string;
   /** Absent while nobody has decided, and while two people have decided differently. */
   readonly decision: Decision | undefined;
+  readonly isDecisionDisputed: boolean;
 }
 
 /** The runs of a weekend, newest first; of one rider, or of all. */
@@ -26,6 +27,7 @@ export function loggedRuns(ledger: Ledger, weekendId: string, riderId?: string):
       const first = ledger.history(runKind, key)[0];
       if (!run || !first || run.weekend !== weekendId) return [];
       const slash = key.indexOf("/");
+      const decision = ledger.current(decisionKind, key);
       return [
         {
           id: key.slice(slash + 1),
@@ -33,7 +35,8 @@ export function loggedRuns(ledger: Ledger, weekendId: string, riderId?: string):
           run,
           by: first.by,
           at: first.at,
-          decision: settledValue(ledger.current(decisionKind, key)),
+          decision: settledValue(decision),
+          isDecisionDisputed: decision.state === "disputed",
         },
       ];
     })

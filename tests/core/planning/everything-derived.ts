@@ -12,6 +12,7 @@ import { copyEntries, copySetup } from "#core/planning/copy-setup.ts";
 import { confirmationEntry } from "#core/planning/entries.ts";
 import { movePart } from "#core/planning/move-part.ts";
 import { partHistory } from "#core/planning/part-history.ts";
+import { jobQueue } from "#core/planning/job-queue.ts";
 import { riddenSag } from "#core/planning/ridden-sag.ts";
 import { adviceOnRun } from "#core/planning/run-advice.ts";
 import { answerToRun } from "#core/planning/run-answer.ts";
@@ -63,6 +64,11 @@ export function everythingDerived(ledger: Ledger) {
     approvals: plans.map(({ plan }) => plan && approvals(ledger, { weekend: plan.weekendId })),
     sheets: riders.flatMap((rider) =>
       plans.flatMap(({ plan }) => plan?.sessions.map(({ id }) => setupSheet(ledger, plan.weekendId, id, rider)) ?? []),
+    ),
+    jobs: plans.flatMap(({ plan }) =>
+      (plan?.sessions ?? []).map(({ id }) =>
+        jobQueue(ledger, { weekendId: plan?.weekendId ?? "", sessionId: id, now: Date.parse("2026-05-30T12:00Z") }),
+      ),
     ),
     bikes: riderBikes(ledger).map((mounted) => {
       const settings = settingsOnBike(ledger, mounted);
