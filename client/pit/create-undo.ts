@@ -5,6 +5,7 @@ import { browserStorage } from "#client/device/storage/browser-storage.ts";
 import { pit } from "#client/text/pit.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
 import { lastOwnAction } from "./last-own-action.ts";
+import { takeBack } from "./take-back.ts";
 
 export interface Undo {
   /** What an undo would take back; undefined while there is nothing. */
@@ -26,7 +27,8 @@ export function createUndo({ device, mounted, acts }: RiderBench): Undo {
     undo: () => {
       const action = last();
       if (!action) return;
-      for (const { id } of action.records) if (!acts.wrote(device.revert(id), pit.undo.done(action.what))) return;
+      const ids = action.records.map(({ id }) => id);
+      acts.wrote(takeBack(device, ids), pit.undo.done(action.what));
     },
   };
 }

@@ -16,6 +16,7 @@ import { decisionKind, settingKind } from "#core/weekend/record-kinds.ts";
 import type { Setting } from "#core/weekend/setting.ts";
 import { bikeHeads, describeBikeAct, isMounting, wholeMove } from "./bikes/own-bike-acts.ts";
 import { workName } from "./service-lines.ts";
+import { canTakeBack } from "./take-back.ts";
 
 /** Whose acts: one member on one device, for one rider. */
 export interface Actor {
@@ -37,7 +38,9 @@ export function lastOwnAction(ledger: Ledger, actor: Actor): OwnAction | undefin
   const last = own[0];
   if (!last) return undefined;
   const records = recordsOf(ledger, last, own);
-  return records?.every(({ id }) => canRevert(ledger, id)) ? { what: describe(ledger, records), records } : undefined;
+  return records?.every(({ id }) => canTakeBack(ledger, id))
+    ? { what: describe(ledger, records), records }
+    : undefined;
 }
 
 /** What was written together and still holds; of a part that was moved all of it, or nothing. */
@@ -49,11 +52,6 @@ function recordsOf(
   if (last.batch === undefined) return [last];
   const together = own.filter(({ batch }) => batch === last.batch);
   return together.some(isMounting) ? wholeMove(ledger, last.batch) : together;
-}
-
-function canRevert(ledger: Ledger, id: string): boolean {
-  const before = ledger.before(id);
-  return before !== undefined && before.missing.length === 0 && before.current.state !== "disputed";
 }
 
 function ownHeads(ledger: Ledger, { riderId, memberId, deviceId }: Actor): readonly LedgerRecord[] {

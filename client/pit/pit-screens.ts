@@ -3,6 +3,7 @@ import "./pit.css";
 import "./bench.css";
 import "./course/course.css";
 import "./force-chart.css";
+import "./jobs.css";
 import "./service.css";
 import "./weekend/weekend.css";
 import "./bikes/bikes.css";

@@ -82,7 +82,8 @@ export function countingLines({ weights, minutesPerRun, dueFrom }: ServicePlan):
   ];
 }
 
-function workLine(ledger: Ledger, place: ServicePlace, status: WorkStatus): WorkLine {
+/** One work of a part in words. */
+export function workLine(ledger: Ledger, place: ServicePlace, status: WorkStatus): WorkLine {
   const { work, usedHours, limitHours, state, last } = status;
   return {
     work,

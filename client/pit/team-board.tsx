@@ -1,39 +1,48 @@
 import { A, useLocation } from "@solidjs/router";
 import { createMemo, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
+import { jobQueue as words } from "#client/text/job-queue.ts";
 import { pit } from "#client/text/pit.ts";
 import { rulesText } from "#client/text/rules.ts";
-import { BoardCardLink } from "./board-card-link.tsx";
-import { boardCards } from "./board-cards.ts";
+import { createWallClock } from "#client/widgets/create-wall-clock.ts";
 import { createChosenSession } from "./chosen-session.ts";
 import { conditionsLine } from "./conditions-line.ts";
-import { DisputeList } from "./dispute-list.tsx";
-import { EachByKey } from "./each-by-key.tsx";
+import { countdownLines } from "./jobs/countdown-lines.ts";
+import { createJobQueue } from "./jobs/create-job-queue.ts";
+import { JobList } from "./jobs/job-list.tsx";
+import { RiderLinks } from "./jobs/rider-links.tsx";
+import { SessionCountdown } from "./jobs/session-countdown.tsx";
 import { PitGate } from "./pit-gate.tsx";
 import { SessionPicker } from "./session-picker.tsx";
 import { WeekendLinks } from "./weekend/weekend-links.tsx";
 
-/** The team on one screen: what there is to do on each bike. */
+/** The team on one screen: what there is to do next, and the way to each bike. */
 export function TeamBoard() {
   const device = useDevice();
-  const chosen = createChosenSession(device);
+  const now = createWallClock();
+  const chosen = createChosenSession(device, now);
   const line = createMemo(() => conditionsLine(chosen.programme(), chosen.session()));
-  const cards = createMemo(() => {
-    const weekendId = chosen.programme()?.weekendId;
-    return weekendId === undefined ? [] : boardCards(device.ledger(), weekendId, chosen.session()?.id ?? "");
-  });
+  const countdown = createMemo(() => countdownLines(chosen.programme()?.sessions ?? [], now()));
+  const queue = createJobQueue({ device, chosen, now });
+  const context = {
+    device,
+    get programme() {
+      return chosen.programme();
+    },
+    get sessionId() {
+      return chosen.session()?.id;
+    },
+  };
   const location = useLocation<{ said?: string }>();
   const coursePath = () => `/pit/course${chosen.query()}`;
   return (
     <PitGate>
       <div class="stack">
-        <h1>{pit.board.title}</h1>
-        <output aria-live="polite">{location.state?.said}</output>
+        <h1>{words.title}</h1>
+        <output aria-live="polite">{queue.notice() ?? location.state?.said}</output>
         <Show when={chosen.programme()} fallback={<p>{pit.noWeekend}</p>}>
+          <SessionCountdown lines={countdown()} />
           <SessionPicker chosen={chosen} />
-        </Show>
-        <DisputeList query={chosen.query()} />
-        <Show when={chosen.programme()}>
           <Show
             when={line()}
             fallback={
@@ -54,12 +63,19 @@ export function TeamBoard() {
               </div>
             )}
           </Show>
-          <ul class="plain pit-cards">
-            <EachByKey each={cards()} keyOf={({ mounted }) => mounted.riderId}>
-              {(card) => <BoardCardLink card={card()} query={chosen.query()} />}
-            </EachByKey>
-          </ul>
         </Show>
+        <a href="#riders" class="button pit-to-riders">
+          {words.toRiders}
+        </a>
+        <div class="pit-queue">
+          <JobList
+            queue={queue}
+            context={context}
+            query={chosen.query()}
+            nothing={line() === undefined ? words.noneYet : words.none}
+          />
+          <RiderLinks riders={queue.riders()} hasSetups={line() !== undefined} query={chosen.query()} />
+        </div>
         <div class="row">
           <WeekendLinks weekendId={chosen.programme()?.weekendId} />
           <A href="/pit/rules" class="button">

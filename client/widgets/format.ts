@@ -46,3 +46,19 @@ export function formatClock(moment: number | string): string {
 export function formatMoment(moment: number | string): string {
   return dayAndClock.format(new Date(moment));
 }
+
+const units = (["day", "hour", "minute"] as const).map(
+  (unit) => new Intl.NumberFormat(formatTag(), { style: "unit", unit, unitDisplay: "short" }),
+);
+const unitList = new Intl.ListFormat(formatTag(), { type: "unit", style: "narrow" });
+
+/** A length of time in whole minutes by its two largest units: "1 hr 25 mins", "2 days 3 hrs", "0 mins". */
+export function formatMinutes(minutes: number): string {
+  const counts = [Math.floor(minutes / 1440), Math.floor((minutes % 1440) / 60), minutes % 60];
+  const first = counts.findIndex((count) => count > 0);
+  const from = first < 0 ? counts.length - 1 : first;
+  const shown = counts.flatMap((count, index) =>
+    index === from || (index === from + 1 && count > 0) ? (units[index]?.format(count) ?? []) : [],
+  );
+  return unitList.format(shown);
+}

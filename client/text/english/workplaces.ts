@@ -5,6 +5,7 @@ export { data } from "./data.ts";
 export { find } from "./find.ts";
 export { forceChart } from "./force-chart.ts";
 export { handOffCodes } from "./hand-off-codes.ts";
+export { jobQueue } from "./job-queue.ts";
 export { moments } from "./moments.ts";
 export { pit } from "./pit.ts";
 export { review } from "./review.ts";

@@ -32,6 +32,8 @@ export type JobKind = (typeof jobKinds)[number];
 export interface JobDue {
   readonly sessionId: string;
   readonly name: string;
+  /** As it was entered: local time without a zone. */
+  readonly startsAt: string;
   /** Wall-clock milliseconds, see `core/weekend/session-clock.ts`. */
   readonly at: number;
 }

@@ -150,5 +150,5 @@ function serviceJobs(
 }
 
 function dueOf(standing: SessionStanding | undefined): JobDue | undefined {
-  return standing && { sessionId: standing.id, name: standing.name, at: standing.start };
+  return standing && { sessionId: standing.id, name: standing.name, startsAt: standing.startsAt, at: standing.start };
 }

@@ -97,7 +97,7 @@ describe("a change to make", () => {
     const change = job("change to make");
     expect(change).toMatchObject({
       riderId: "alder",
-      due: { sessionId: "p1", name: "p1", at: Date.parse("2026-05-29T10:00Z") },
+      due: { sessionId: "p1", name: "p1", startsAt: "2026-05-29T10:00", at: Date.parse("2026-05-29T10:00Z") },
     });
     expect(change?.sequence.steps.length).toBe(change?.sheet.rows.length);
     putOnBike();

@@ -1,0 +1,69 @@
+/** What a rider said, or has not said yet, in words, and the touches that answer it. */
+import { jobQueue as words } from "#client/text/job-queue.ts";
+import { formatQuantity } from "#client/widgets/format.ts";
+import { adjusterName } from "#core/advice/adjuster-names.ts";
+import type { Adjustment } from "#core/advice/adjustment.ts";
+import { adjustmentEntries, decisionEntry } from "#core/planning/entries.ts";
+import type { DecisionJob, MissingJob } from "#core/planning/jobs/job.ts";
+import { adviceOnRun } from "#core/planning/run-advice.ts";
+import type { RiderBike } from "#core/team/roster.ts";
+import { settingsOnBike } from "#core/weekend/on-the-bike.ts";
+import type { LoggedRun } from "#core/weekend/runs.ts";
+import { causeLine, settingLine } from "../adjustment-text.ts";
+import { runName } from "../names.ts";
+import { benchOccasion } from "../occasion.ts";
+import { riderPlace } from "./job-place.ts";
+import { type JobContext, type JobTouch, type TouchResult, writeEntries } from "./job-touch.ts";
+import type { JobContent } from "./job-view.ts";
+
+/** With something to look at or to ask first, no adjustment is a matter of one touch. */
+export function decisionView(context: JobContext, { logged }: DecisionJob): JobContent {
+  const { device } = context;
+  const result = adviceOnRun(device.ledger(), logged);
+  const advice = result.ok ? result.advice : undefined;
+  const isToLookFirst = advice !== undefined && advice.referrals.length + advice.questions.length > 0;
+  const first = isToLookFirst ? undefined : advice?.adjustments[0];
+  const leave: JobTouch = {
+    id: "leave",
+    label: words.decide.leave,
+    said: words.decide.leftSaid,
+    write: () => writeEntries(context, { ok: true, entries: [decisionEntry(logged, "left as it is")] }),
+  };
+  const what = !advice ? words.decide.noSetup : isToLookFirst ? words.decide.lookFirst : words.decide.noAdvice;
+  const run = runName(device.ledger(), logged);
+  return {
+    what: first ? settingLine(first.setting) : what,
+    why: first ? words.decide.why(run, causeLine(first)) : words.decide.of(run),
+    steps: [],
+    // Leaving a bike as it is where nothing speaks to the run is the main touch; where there is something to read, it is not.
+    touches:
+      first && result.ok
+        ? [adjustmentTouch(context, logged, result.mounted, first), leave]
+        : advice && !isToLookFirst
+          ? [leave]
+          : [],
+    place: { label: words.decide.read, path: riderPlace(logged.riderId, "feedback") },
+  };
+}
+
+function adjustmentTouch(context: JobContext, logged: LoggedRun, mounted: RiderBike, adjustment: Adjustment): JobTouch {
+  const { path, to } = adjustment.setting;
+  const write = (): TouchResult => {
+    if (!context.programme) return { ok: false, sentence: words.decide.noSetup };
+    const settings = settingsOnBike(context.device.ledger(), mounted);
+    const occasion = benchOccasion(mounted, settings, context.programme, logged.run.session);
+    return writeEntries(context, adjustmentEntries(occasion, logged, adjustment));
+  };
+  const value = formatQuantity(to);
+  return { id: "adjust", label: words.decide.put(value), said: words.decide.putSaid(adjusterName(path), value), write };
+}
+
+export function missingView({ sessions, riderId = "" }: MissingJob): JobContent {
+  return {
+    what: words.missing.what(sessions.map(({ session }) => session.name).join(", ")),
+    why: words.missing.why(sessions.length),
+    steps: [],
+    touches: [],
+    place: { label: words.missing.look, path: riderPlace(riderId, "feedback") },
+  };
+}

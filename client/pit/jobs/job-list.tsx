@@ -1,0 +1,23 @@
+import { Show } from "solid-js";
+import { jobQueue as words } from "#client/text/job-queue.ts";
+import { Caution } from "#client/widgets/caution.tsx";
+import { EachByKey } from "../each-by-key.tsx";
+import type { JobQueueState } from "./create-job-queue.ts";
+import { JobRow } from "./job-row.tsx";
+import type { JobContext } from "./job-touch.ts";
+
+/** The team's jobs, what is due first at the top. */
+export function JobList(props: { queue: JobQueueState; context: JobContext; query: string; nothing: string }) {
+  return (
+    <section class="stack" aria-label={words.title}>
+      <Show when={props.queue.rows().length > 0} fallback={<p>{props.nothing}</p>}>
+        <Caution>{words.caution}</Caution>
+        <ol class="plain stack">
+          <EachByKey each={props.queue.rows()} keyOf={({ job }) => job.id}>
+            {(row) => <JobRow row={row()} queue={props.queue} context={props.context} query={props.query} />}
+          </EachByKey>
+        </ol>
+      </Show>
+    </section>
+  );
+}
