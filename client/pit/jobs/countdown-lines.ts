@@ -1,8 +1,10 @@
 /** The countdown to each session of the day, in words. */
 import { jobQueue as words } from "#client/text/job-queue.ts";
-import { formatMinutes, formatMoment } from "#client/widgets/format.ts";
+import { formatClock, formatMinutes, formatMoment } from "#client/widgets/format.ts";
 import type { ScheduledSession } from "#core/weekend/programme.ts";
 import { minutesUntil, type SessionStanding, sessionStandings, sessionsOfTheDay } from "#core/weekend/session-clock.ts";
+
+const DAY_MS = 86_400_000;
 
 export interface CountdownLine {
   readonly name: string;
@@ -29,7 +31,8 @@ function lineOf({ name, startsAt, start, phase }: SessionStanding, now: number):
   return {
     name,
     startsAt,
-    start: formatMoment(startsAt),
+    // One that does not start today is named with its day.
+    start: Math.floor(start / DAY_MS) === Math.floor(now / DAY_MS) ? formatClock(startsAt) : formatMoment(startsAt),
     state: states[phase],
     left: phase === "to come" ? { machine: `PT${minutes}M` } : undefined,
   };

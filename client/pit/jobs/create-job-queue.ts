@@ -20,6 +20,8 @@ export interface DoneJob {
   readonly said: string;
   /** The records that it wrote. */
   readonly records: readonly string[];
+  /** What was done to the same job before; an undo goes back to that. */
+  readonly before: DoneJob | undefined;
 }
 
 export interface QueueRow {
@@ -81,8 +83,11 @@ export function createJobQueue({ device, chosen, now }: JobQueueContext): JobQue
       done: doneById.get(job.id),
     }));
   });
-  const forget = (jobId: string): void => {
-    setDone((before) => new Map([...before].filter(([id]) => id !== jobId)));
+  const putBack = (jobId: string, earlier: DoneJob | undefined): void => {
+    setDone((all) => {
+      const others = [...all].filter(([id]) => id !== jobId);
+      return new Map(earlier ? [...others, [jobId, earlier]] : others);
+    });
   };
   const refuse = (jobId: string, sentence: string): void => {
     setNotice(undefined);
@@ -107,18 +112,20 @@ export function createJobQueue({ device, chosen, now }: JobQueueContext): JobQue
         const result = touch.write();
         if (!result.ok) return refuse(job.id, sentenceOf(result));
         const records = result.records.map(({ id }) => id);
-        setDone((before) => new Map([...before, [job.id, { job, said: touch.said, records }]]));
+        setDone(
+          (before) => new Map([...before, [job.id, { job, said: touch.said, records, before: before.get(job.id) }]]),
+        );
         accept(words.doneNow(touch.said));
       }),
     canUndo: ({ records }) => {
       changed();
       return records.length > 0 && records.every((id) => canTakeBack(ledger, id));
     },
-    undo: ({ job, records }, title) =>
+    undo: ({ job, records, before }, title) =>
       batch(() => {
         const result = takeBack(device, records);
         if (!result.ok) return refuse(job.id, describeLedgerProblem(result.problem));
-        forget(job.id);
+        putBack(job.id, before);
         accept(title);
       }),
   };

@@ -20,7 +20,7 @@ export function JobRow(props: { row: QueueRow; queue: JobQueueState; context: Jo
   const isMeant = makeOneTouch();
   const headingId = () => `job-${job().id}`;
   return (
-    <li class={props.row.done ? "card pit-job done" : "card pit-job"} data-job={job().kind}>
+    <li class={props.row.done ? "card pit-job pit-job-done" : "card pit-job"} data-job={job().kind}>
       <div class="pit-job-facts">
         <h3 id={headingId()}>
           <span class="pit-job-who">{view().who}</span> <span class="tag">{view().kind}</span>

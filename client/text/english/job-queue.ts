@@ -11,7 +11,7 @@ export const jobQueue = {
   jobs: (count: number) => (count === 1 ? "1 job" : `${count} jobs`),
   team: "The team",
   caution:
-    "Gas is under pressure and springs are under load: stay below the maximum marked on the part. The order of the steps and the cautions for each are at the bench. The first ride after a change is slow and short.",
+    "Gas is under pressure, springs are under load: stay below the maximum marked on the part. The cautions for each step are at the bench. The first ride after a change is slow and short.",
   sessions: {
     title: "Sessions",
     startsIn: (time: string) => `starts in ${time}`,
@@ -45,7 +45,7 @@ export const jobQueue = {
     why: (session: string) => `The bike is not as course, ground and temperature of ${session} ask for.`,
     blocked: "No safe order reaches all of it: look at the bench.",
     touch: "All of it is on the bike",
-    said: settingsText,
+    said: (count: number) => `${settingsText(count)} on the bike`,
   },
   pressure: {
     what: (count: number) => (count === 1 ? "1 pressure to check" : `${count} pressures to check`),

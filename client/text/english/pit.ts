@@ -17,7 +17,6 @@ export const pit = {
   sessionAt: (session: string, start: string) => `${session}, ${start}`,
   workingFor: (weekend: string, session: string) => `For ${weekend}: ${session}`,
   board: {
-    title: "The team",
     enterCourse: "Enter course and conditions",
     changeCourse: "Change course and conditions",
     missing: "The setups cannot be worked out before the course and the session's conditions are entered.",
@@ -26,20 +25,11 @@ export const pit = {
     course: (steep: string, jumpy: string, wet: string, altitude: string) =>
       `Steep ${steep}, jumpy ${jumpy}, wet ${wet}, at ${altitude}`,
     plate: (plate: number) => `Plate ${plate}`,
-    disputed: (count: number) => (count === 1 ? "1 dispute to settle" : `${count} disputes to settle`),
-    reported: (count: number) =>
-      count === 1 ? "1 reported change to confirm" : `${count} reported changes to confirm`,
-    toAnswer: (count: number) => (count === 1 ? "Feedback of 1 run to answer" : `Feedback of ${count} runs to answer`),
-    toSet: (count: number) => (count === 1 ? "1 adjuster to set" : `${count} adjusters to set`),
-    partsDue: (count: number) => (count === 1 ? "1 part due for service" : `${count} parts due for service`),
-    partsOverdue: (count: number) =>
-      count === 1 ? "1 part overdue for service" : `${count} parts overdue for service`,
     nothing: "Nothing to do",
     notWorkedOut: "Setup waits for course and conditions",
   },
   disputes: {
     title: "In dispute",
-    hint: "Two people say different things. Look, then say what is so.",
     ofSetting: (adjuster: string, who: string) => `${adjuster}: different values from ${who}`,
     ofCourse: "The course: two people have entered different values",
     ofConditions: (session: string) => `Conditions of ${session}: two people have entered different values`,

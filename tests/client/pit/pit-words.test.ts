@@ -1,5 +1,4 @@
 import { describe, expect, test } from "vitest";
-import { boardCards } from "#client/pit/board-cards.ts";
 import { byHandEntries } from "#client/pit/by-hand.ts";
 import { changeLines } from "#client/pit/change-lines.ts";
 import { chosenProgramme } from "#client/pit/chosen-session.ts";
@@ -10,10 +9,10 @@ import { lapTime, runReport } from "#client/pit/report-lines.ts";
 import { runAnswerText } from "#client/pit/run-answer.ts";
 import type { Prediction } from "#core/advice/prediction.ts";
 import { hertz, metres, newtons } from "#core/quantity/quantity.ts";
-import { runKind, settingKind } from "#core/weekend/record-kinds.ts";
+import { runKind } from "#core/weekend/record-kinds.ts";
 import { loggedRuns } from "#core/weekend/runs.ts";
 import { enterCourse, type TeamLedger, teamLedger, written } from "#tests/builders/team-ledger.ts";
-import { arriveFromElsewhere, keyOf, occasionFor, REBOUND, sheetFor } from "./pit-team.ts";
+import { arriveFromElsewhere, occasionFor, REBOUND } from "./pit-team.ts";
 
 function setRebound(team: TeamLedger, value: number, run?: ReturnType<typeof loggedRuns>[number]) {
   const result = byHandEntries(occasionFor(team), { path: REBOUND, value, note: "" }, run);
@@ -36,27 +35,7 @@ function disputedTeam(): TeamLedger {
   return team;
 }
 
-describe("the board", () => {
-  test("counts what there is to do on a bike, and waits for the course to know what is to set", () => {
-    const team = teamLedger();
-    expect(boardCards(team.ledger, "kestrel", "p1")).toMatchObject([{ toSet: undefined, open: false }]);
-    enterCourse(team.writerFor("mia"));
-    const rows = sheetFor(team).rows.filter(({ state }) => state === "to set").length;
-    expect(rows).toBeGreaterThan(0);
-    expect(boardCards(team.ledger, "kestrel", "p1")).toMatchObject([{ toSet: rows, open: true }]);
-  });
-
-  test("counts feedback to answer, reports and disputes", () => {
-    const team = disputedTeam();
-    const mia = team.writerFor("mia");
-    written(
-      mia.set(runKind, "alder/run-1", { bike: "alder-1", weekend: "kestrel", session: "p1", front: {}, rear: {} }),
-    );
-    const reported = { quantity: { value: 4, unit: "clicks" }, standing: "reported" } as const;
-    written(mia.set(settingKind, keyOf("fork.low-speed-compression"), reported));
-    expect(boardCards(team.ledger, "kestrel", "p1")).toMatchObject([{ toAnswer: 1, reported: 1, disputed: 1 }]);
-  });
-
+describe("the pit", () => {
   test("lists a dispute with the rider, the adjuster, and who says what", () => {
     expect(disputeLines(disputedTeam().ledger)).toMatchObject([
       {

@@ -1,7 +1,6 @@
 import { createRoot } from "solid-js";
 import { beforeEach, describe, expect, test } from "vitest";
 import type { Device } from "#client/device/create-device.ts";
-import { boardCards } from "#client/pit/board-cards.ts";
 import { createActs } from "#client/pit/create-acts.ts";
 import { createService } from "#client/pit/create-service.ts";
 import { createServiceForm, type ServiceFormState } from "#client/pit/create-service-form.ts";
@@ -210,15 +209,7 @@ describe("the service of a bike in words", () => {
   });
 });
 
-describe("the board", () => {
-  test("counts the parts that are due and those that are overdue, each once", () => {
-    expect(boardCards(team.ledger, "kestrel", "p1")).toMatchObject([{ partsDue: 0, partsOverdue: 0 }]);
-    ride(51);
-    expect(boardCards(team.ledger, "kestrel", "p1")).toMatchObject([{ partsDue: 0, partsOverdue: 1, open: true }]);
-    written(team.writerFor("mia").set(servicePlanKind, "team", { bathOilHours: 200, completeHours: 55 }));
-    expect(boardCards(team.ledger, "kestrel", "p1")).toMatchObject([{ partsDue: 2, partsOverdue: 0, open: true }]);
-  });
-
+describe("the queue", () => {
   test("leads a service that two people have entered differently to the rider's bench", () => {
     const service = { bike: "alder-1", place: "fork", settings: {} };
     for (const [n, what] of ["bath oil", "complete"].entries()) {
