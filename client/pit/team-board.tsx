@@ -38,30 +38,20 @@ export function TeamBoard() {
   return (
     <PitGate>
       <div class="stack">
-        <h1>{words.title}</h1>
+        <div>
+          <h1 class="pit-queue-title">{words.title}</h1>
+          <Show when={chosen.programme()} fallback={<p>{pit.noWeekend}</p>}>
+            {(plan) => pit.workingFor(plan().weekend.name, chosen.session()?.session.name ?? "")}
+          </Show>
+        </div>
         <output aria-live="polite">{queue.notice() ?? location.state?.said}</output>
-        <Show when={chosen.programme()} fallback={<p>{pit.noWeekend}</p>}>
+        <Show when={chosen.programme()}>
           <SessionCountdown lines={countdown()} />
-          <SessionPicker chosen={chosen} />
-          <Show
-            when={line()}
-            fallback={
-              <div class="stack">
-                <p>{pit.board.missing}</p>
-                <A href={coursePath()} class="button main">
-                  {pit.board.enterCourse}
-                </A>
-              </div>
-            }
-          >
-            {(text) => (
-              <div class="pit-conditions">
-                <p>{text()}</p>
-                <A href={coursePath()} class="button">
-                  {pit.board.changeCourse}
-                </A>
-              </div>
-            )}
+          <Show when={line() === undefined}>
+            <p>{pit.board.missing}</p>
+            <A href={coursePath()} class="button main">
+              {pit.board.enterCourse}
+            </A>
           </Show>
         </Show>
         <a href="#riders" class="button pit-to-riders">
@@ -74,7 +64,22 @@ export function TeamBoard() {
             query={chosen.query()}
             nothing={line() === undefined ? words.noneYet : words.none}
           />
-          <RiderLinks riders={queue.riders()} hasSetups={line() !== undefined} query={chosen.query()} />
+          <div class="stack">
+            <Show when={chosen.programme()}>
+              <SessionPicker chosen={chosen} />
+            </Show>
+            <Show when={line()}>
+              {(text) => (
+                <div class="pit-conditions">
+                  <p>{text()}</p>
+                  <A href={coursePath()} class="button">
+                    {pit.board.changeCourse}
+                  </A>
+                </div>
+              )}
+            </Show>
+            <RiderLinks riders={queue.riders()} hasSetups={line() !== undefined} query={chosen.query()} />
+          </div>
         </div>
         <div class="row">
           <WeekendLinks weekendId={chosen.programme()?.weekendId} />

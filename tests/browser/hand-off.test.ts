@@ -67,7 +67,7 @@ describe.sequential("a hand-off by file", () => {
     await page.getByRole("button", { name: "Merge it" }).click();
     await mechanic.sees("Merged: 1 new entry is on this device.");
     await page.goBack();
-    await mechanic.sees("1 reported change to confirm");
+    await mechanic.sees("Reported change to confirm");
     await page.getByRole("link", { name: /Rowan Alder/ }).click();
     await page.getByRole("heading", { name: /Fork rebound 9 clicks/ }).waitFor();
     await mechanic.syncSays("Offline since");

@@ -40,7 +40,7 @@ describe.sequential("the job queue", () => {
 
   test("does a job in one touch, for everybody, and undoes it in one, in the same place", async () => {
     const job = jobOf(mechanic, "Rowan Alder");
-    await mechanic.tap(job.getByRole("button", { name: "All of it is on the bike" }));
+    await mechanic.tap(job.getByRole("button", { name: "It is all on the bike" }));
     await job.getByText(/^Done: \d+ settings on the bike/).waitFor();
     await mechanic.syncSays("On the server");
     await second.page.getByLabel("Weekend").selectOption({ label: "Kestrel Ridge Downhill" });
@@ -52,14 +52,14 @@ describe.sequential("the job queue", () => {
     await undo.press("Enter");
     await job.getByText(/^\d+ adjusters to set$/).waitFor();
     await jobOf(second, "Rowan Alder").waitFor();
-    expect(await job.getByRole("button", { name: "All of it is on the bike" }).count()).toBe(1);
+    expect(await job.getByRole("button", { name: "It is all on the bike" }).count()).toBe(1);
   });
 
   test("leads to every rider's bench and back", async () => {
     const { page } = mechanic;
     await mechanic.tap(page.getByRole("link", { name: "To the riders" }));
     await mechanic.tap(page.getByRole("link", { name: /Bo Linden/ }));
-    await page.getByRole("heading", { name: "Bo Linden" }).waitFor();
+    await page.waitForURL(/\/pit\/rider\/linden/);
     await mechanic.tap(page.getByRole("link", { name: "Back to the team" }));
     await jobOf(mechanic, "Bo Linden").waitFor();
   });

@@ -71,7 +71,7 @@ describe.sequential("a new weekend", () => {
     await rider.tap(page.getByText("fair", { exact: true }));
     await rider.tap(page.getByRole("button", { name: "Save the run" }));
     await rider.sees(/^Saved at .*run in Practice 1/);
-    await mechanic.sees("Feedback of 1 run to answer");
+    await mechanic.sees("Feedback to decide on");
   });
 
   test("changes on both devices: a session that is not held goes away, with the reason, and its runs stay", async () => {
@@ -95,7 +95,7 @@ describe.sequential("a new weekend", () => {
 
   test("is there again after a reload, with its run", async () => {
     await mechanic.page.reload();
-    await mechanic.sees("Feedback of 1 run to answer");
+    await mechanic.sees("Feedback to decide on");
     expect(await weekendOf(mechanic).inputValue()).toBe(ID);
     await mechanic.page.getByRole("option", { name: /^Race, .*14:15$/ }).waitFor({ state: "attached" });
   });

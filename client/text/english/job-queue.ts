@@ -44,7 +44,7 @@ export const jobQueue = {
     what: (count: number) => (count === 1 ? "1 adjuster to set" : `${count} adjusters to set`),
     why: (session: string) => `The bike is not as course, ground and temperature of ${session} ask for.`,
     blocked: "No safe order reaches all of it: look at the bench.",
-    touch: "All of it is on the bike",
+    touch: "It is all on the bike",
     said: (count: number) => `${settingsText(count)} on the bike`,
   },
   pressure: {

@@ -106,7 +106,7 @@ describe("a job in the queue", () => {
 
   test("is done in one touch, and undone in one by the same button", () => {
     open();
-    const main = button("All of it is on the bike");
+    const main = button("It is all on the bike");
     press(main);
     expect(settingAt(MAIN)?.quantity).toEqual({ value: 60, unit: "psi" });
     expect(row("change to make")?.textContent).toContain("Done: 10 settings on the bike");
@@ -114,12 +114,12 @@ describe("a job in the queue", () => {
     press(main);
     expect(settingAt(MAIN)).toBeUndefined();
     expect(row("change to make")?.textContent).toContain("10 adjusters to set");
-    expect(button("All of it is on the bike")).toBe(main);
+    expect(button("It is all on the bike")).toBe(main);
   });
 
   test("is not undone by a glove that trembles", () => {
     open();
-    press(button("All of it is on the bike"));
+    press(button("It is all on the bike"));
     press(button("Undo"), 300);
     expect(settingAt(MAIN)).toBeDefined();
   });
@@ -131,7 +131,7 @@ describe("a job in the queue", () => {
     addBirch();
     open();
     const before = rows();
-    press(button("All of it is on the bike"));
+    press(button("It is all on the bike"));
     expect(before.map((item) => item.getAttribute("data-job"))).toEqual([
       "feedback to decide on",
       "change to make",
@@ -142,7 +142,7 @@ describe("a job in the queue", () => {
 
   test("has no undo once somebody has changed since what was done", () => {
     open();
-    press(button("All of it is on the bike"));
+    press(button("It is all on the bike"));
     const value: Setting = { quantity: { value: 3, unit: "clicks" }, standing: "on the bike", weekend: "kestrel" };
     written(team.writerFor("nils").set(settingKind, keyOf(REBOUND), value, { cause: { type: "by hand" } }));
     const done = row("change to make");
@@ -155,7 +155,7 @@ describe("a job in the queue", () => {
 describe("one touch", () => {
   beforeEach(() => {
     open();
-    press(button("All of it is on the bike"));
+    press(button("It is all on the bike"));
     close?.();
     document.body.replaceChildren();
   });
