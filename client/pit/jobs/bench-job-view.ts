@@ -1,7 +1,7 @@
 /** What is to set on a bike, in words, and the touch that says that it is done. */
 import { jobQueue as words } from "#client/text/job-queue.ts";
+import { trade } from "#client/text/trade.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
-import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { BenchStep } from "#core/advice/bench-sequence.ts";
 import type { Cause } from "#core/ledger/cause.ts";
 import { type Occasion, settingEntries } from "#core/planning/entries.ts";
@@ -53,7 +53,7 @@ function writePressures(context: JobContext, { sheet, sequence, chosen }: Pressu
   const values = Object.fromEntries(sequence.steps.map(({ path, to }) => [path, to]));
   const bySheet: Cause = { type: "conditions", session: session.id };
   const made = settingEntries(occasionOf(context, sheet), values, bySheet);
-  if (!made.ok) return made;
+  if (!made.ok) return writeEntries(context, made);
   // What somebody chose stays chosen: the sheet does not ask for it.
   const byHand: Cause = { type: "by hand", note: words.pressure.note(session.session.name) };
   const isChosen = (key: string) => chosen.some((path) => key.endsWith(`/${path}`));
@@ -67,5 +67,5 @@ function occasionOf({ device }: JobContext, { mounted, programme, session }: Set
 }
 
 function stepLine({ path, from, to }: BenchStep): string {
-  return words.step(adjusterName(path), from && valueText(from), valueText(to));
+  return words.step(trade.adjuster(path), from && valueText(from), valueText(to));
 }

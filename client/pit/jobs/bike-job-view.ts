@@ -2,8 +2,8 @@
 import { ulid } from "ulid";
 import { common } from "#client/text/common.ts";
 import { jobQueue as words } from "#client/text/job-queue.ts";
+import { trade } from "#client/text/trade.ts";
 import { formatMoment, formatQuantity } from "#client/widgets/format.ts";
-import { adjusterName } from "#core/advice/adjuster-names.ts";
 import { settledValue } from "#core/ledger/ledger.ts";
 import type { LedgerRecord } from "#core/ledger/record.ts";
 import { confirmationEntry } from "#core/planning/entries.ts";
@@ -29,11 +29,11 @@ export function reportedView(context: JobContext, { mounted, path, current }: Re
   const touch: JobTouch = {
     id: "confirm",
     label: words.reported.touch(value),
-    said: words.reported.said(adjusterName(path), value),
+    said: words.reported.said(trade.adjuster(path), value),
     write: () => writeEntries(context, confirmationEntry(mounted, path, current)),
   };
   return {
-    what: words.valueOf(adjusterName(path), value),
+    what: words.valueOf(trade.adjuster(path), value),
     why: words.reported.why(who, head ? formatMoment(head.at) : common.notKnown),
     steps: [],
     touches: [touch],
@@ -71,7 +71,7 @@ function claimTouches(context: JobContext, { dispute }: Pick<DisputeJob, "disput
         id,
         label: words.dispute.claim(value, who),
         labelAfterAll: words.dispute.claimAfterAll(value),
-        said: words.valueOf(adjusterName(address.path), formatQuantity(setting.quantity)),
+        said: words.valueOf(trade.adjuster(address.path), formatQuantity(setting.quantity)),
         write,
       },
     ];

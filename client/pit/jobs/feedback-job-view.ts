@@ -1,7 +1,7 @@
 /** What a rider said, or has not said yet, in words, and the touches that answer it. */
 import { jobQueue as words } from "#client/text/job-queue.ts";
+import { trade } from "#client/text/trade.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
-import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { Adjustment } from "#core/advice/adjustment.ts";
 import { adjustmentEntries, decisionEntry } from "#core/planning/entries.ts";
 import type { DecisionJob, MissingJob } from "#core/planning/jobs/job.ts";
@@ -55,7 +55,12 @@ function adjustmentTouch(context: JobContext, logged: LoggedRun, mounted: RiderB
     return writeEntries(context, adjustmentEntries(occasion, logged, adjustment));
   };
   const value = formatQuantity(to);
-  return { id: "adjust", label: words.decide.put(value), said: words.decide.putSaid(adjusterName(path), value), write };
+  return {
+    id: "adjust",
+    label: words.decide.put(value),
+    said: words.decide.putSaid(trade.adjuster(path), value),
+    write,
+  };
 }
 
 export function missingView({ sessions, riderId = "" }: MissingJob): JobContent {

@@ -1,5 +1,6 @@
 /** One touch on a job: what it is called, what it does, and the write. */
 import type { Device } from "#client/device/create-device.ts";
+import { trade } from "#client/text/trade.ts";
 import type { WriteResult } from "#core/ledger/write.ts";
 import type { EntriesResult } from "#core/planning/entries.ts";
 import type { Programme } from "#core/weekend/programme.ts";
@@ -27,5 +28,5 @@ export interface JobContext {
 
 /** Writes entries, or says why there are none. */
 export function writeEntries({ device }: JobContext, entries: EntriesResult): TouchResult {
-  return entries.ok ? device.write(entries.entries) : entries;
+  return entries.ok ? device.write(entries.entries) : { ok: false, sentence: trade.entryProblem(entries.problem) };
 }

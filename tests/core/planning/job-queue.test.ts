@@ -55,7 +55,7 @@ function putOnBike(session = "p1", values?: SetupValues): void {
     values ?? toSet,
     values ? { type: "by hand" } : { type: "conditions", session },
   );
-  if (!entries.ok) throw new Error(entries.sentence);
+  if (!entries.ok) throw new Error(entries.problem.type);
   write(entries.entries);
 }
 
@@ -200,7 +200,7 @@ describe("a reported change", () => {
     expect(reported?.path).toBe(REBOUND);
     const current = settingsOnBike(team.ledger, mounted()).get(REBOUND);
     const entry = confirmationEntry(mounted(), REBOUND, current ?? { state: "absent" });
-    if (!entry.ok) throw new Error(entry.sentence);
+    if (!entry.ok) throw new Error(entry.problem.type);
     write(entry.entries);
     expect(kinds()).toEqual([]);
   });
@@ -269,7 +269,7 @@ describe("service", () => {
     expect(job("service overdue")).toMatchObject({ place: "fork", status: { work: "bath oil" } });
     const settings = settingsOnBike(team.ledger, mounted());
     const done = serviceEntries({ id: "s1", mounted: mounted(), place: "fork", what: "bath oil", settings });
-    if (!done.ok) throw new Error(done.sentence);
+    if (!done.ok) throw new Error(done.problem.type);
     write(done.entries);
     expect(job("service overdue")).toBeUndefined();
   });
