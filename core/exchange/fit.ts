@@ -17,6 +17,7 @@ import {
   conditionsKind,
   courseKind,
   decisionKind,
+  noRunKind,
   runKind,
   sessionKind,
   settingKind,
@@ -163,6 +164,11 @@ function namedBy({ kind, key, value }: Subject): readonly Named[] {
     }
     case decisionKind.kind:
       return [[runKind, key]];
+    case noRunKind.kind:
+      return [
+        [riderKind, first],
+        [sessionKind, key.slice(key.indexOf("/") + 1)],
+      ];
     case serviceKind.kind:
       return [
         [riderKind, first],

@@ -17,8 +17,9 @@ import type { Place } from "#core/team/place.ts";
 import { describeQuantity } from "#core/team/quantity-schema.ts";
 import type { RiderBike } from "#core/team/roster.ts";
 import type { Surroundings } from "#core/team/surroundings.ts";
+import type { NoRunReason } from "#core/weekend/no-run.ts";
 import { settingKey } from "#core/weekend/on-the-bike.ts";
-import { decisionKind, settingKind } from "#core/weekend/record-kinds.ts";
+import { decisionKind, noRunKind, settingKind } from "#core/weekend/record-kinds.ts";
 import type { LoggedRun } from "#core/weekend/runs.ts";
 import type { Setting } from "#core/weekend/setting.ts";
 
@@ -99,6 +100,15 @@ export function adjustmentEntries(occasion: Occasion, logged: LoggedRun, adjustm
 /** That a run was answered, by a change or by leaving the bike as it is. */
 export function decisionEntry(logged: LoggedRun, outcome: "adjusted" | "left as it is"): WriteEntry {
   return { kind: decisionKind, key: `${logged.riderId}/${logged.id}`, value: { outcome } };
+}
+
+/** That no run of these sessions is to be expected of a rider. */
+export function noRunEntries(
+  { riderId, weekendId }: { readonly riderId: string; readonly weekendId: string },
+  sessionIds: readonly string[],
+  reason: NoRunReason,
+): readonly WriteEntry[] {
+  return sessionIds.map((id) => ({ kind: noRunKind, key: `${riderId}/${weekendId}/${id}`, value: { reason } }));
 }
 
 /** A mechanic has seen what the rider reported, and it is so. */

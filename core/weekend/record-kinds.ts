@@ -7,6 +7,7 @@ import { identifierOf, keyForm } from "#core/team/key-form.ts";
 import { conditionsSchema } from "./conditions.ts";
 import { courseSchema } from "./course.ts";
 import { decisionSchema } from "./decision.ts";
+import { noRunSchema } from "./no-run.ts";
 import { raceWeekendSchema, sessionSchema } from "./race-weekend.ts";
 import { runSchema } from "./run.ts";
 import { settingSchema } from "./setting.ts";
@@ -83,6 +84,15 @@ export const decisionKind = defineKind({
   merge: "fields",
   misfit: runKey,
 });
+/** Key: rider/weekend/session. Two reasons are no dispute: either way nobody has to wait for a run. */
+export const noRunKind = defineKind({
+  kind: "no-run",
+  scope: "rider",
+  schema: noRunSchema,
+  merge: "whole",
+  fact: () => "no run",
+  misfit: keyForm(identifierOf("rider"), identifierOf("weekend"), identifierOf("session")),
+});
 
 export const weekendKinds = [
   venueKind,
@@ -93,4 +103,5 @@ export const weekendKinds = [
   settingKind,
   runKind,
   decisionKind,
+  noRunKind,
 ] as const;

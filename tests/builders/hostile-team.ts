@@ -110,6 +110,7 @@ const plausible: Readonly<Record<string, readonly (readonly [key: string, sample
   ]),
   run: [["alder/r1", run]],
   decision: [["alder/r1", { outcome: "adjusted" }]],
+  "no-run": [["alder/kestrel/race", { reason: "did not ride" }]],
   service: [
     [
       "alder/s1",

@@ -3,10 +3,11 @@ import { jobQueue as words } from "#client/text/job-queue.ts";
 import { trade } from "#client/text/trade.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
 import type { Adjustment } from "#core/advice/adjustment.ts";
-import { adjustmentEntries, decisionEntry } from "#core/planning/entries.ts";
+import { adjustmentEntries, decisionEntry, noRunEntries } from "#core/planning/entries.ts";
 import type { DecisionJob, MissingJob } from "#core/planning/jobs/job.ts";
 import { adviceOnRun } from "#core/planning/run-advice.ts";
 import type { RiderBike } from "#core/team/roster.ts";
+import { noRunReasons } from "#core/weekend/no-run.ts";
 import { settingsOnBike } from "#core/weekend/on-the-bike.ts";
 import type { LoggedRun } from "#core/weekend/runs.ts";
 import { causeLine, settingLine } from "../adjustment-text.ts";
@@ -63,12 +64,20 @@ function adjustmentTouch(context: JobContext, logged: LoggedRun, mounted: RiderB
   };
 }
 
-export function missingView({ sessions, riderId = "" }: MissingJob): JobContent {
+/** The rider is asked for his run, or somebody says that there is none to wait for. */
+export function missingView(context: JobContext, job: MissingJob): JobContent {
+  const { sessions, riderId } = job;
+  const ids = sessions.map(({ id }) => id);
   return {
     what: words.missing.what(sessions.map(({ session }) => session.name).join(", ")),
     why: words.missing.why(sessions.length),
     steps: [],
-    touches: [],
+    touches: noRunReasons.map((reason) => ({
+      id: reason,
+      label: words.missing.reasons[reason],
+      said: words.missing.reasons[reason],
+      write: () => writeEntries(context, { ok: true, entries: noRunEntries(job, ids, reason) }),
+    })),
     place: { label: words.missing.look, path: riderPlace(riderId, "feedback") },
   };
 }

@@ -51,7 +51,7 @@ function contentOf(context: JobContext, job: Job): JobContent {
     case "feedback to decide on":
       return decisionView(context, job);
     case "feedback missing":
-      return missingView(job);
+      return missingView(context, job);
     case "dispute to check":
       return disputeView(context, job);
     case "service due":

@@ -1,5 +1,6 @@
 /** English texts of the team's job queue, with which the pit opens. */
 import type { JobKind } from "#core/planning/jobs/job.ts";
+import type { NoRunReason } from "#core/weekend/no-run.ts";
 import { settingsText } from "./settings-count.ts";
 
 export const jobQueue = {
@@ -74,7 +75,12 @@ export const jobQueue = {
   },
   missing: {
     what: (sessions: string) => `No run of ${sessions}`,
-    why: (count: number) => (count === 1 ? "The session is over." : "The sessions are over."),
+    why: (count: number) =>
+      count === 1 ? "The session is over. Ask for the run." : "The sessions are over. Ask for the runs.",
+    reasons: { "nothing to report": "Nothing to report", "did not ride": "Did not ride" } satisfies Record<
+      NoRunReason,
+      string
+    >,
     look: "To his feedback",
   },
   dispute: {

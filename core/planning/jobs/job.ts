@@ -83,9 +83,11 @@ export interface DecisionJob extends JobHead {
   readonly logged: LoggedRun;
 }
 
-/** Sessions that are over, of which the rider has not logged a run. */
+/** Sessions that are over, of which the rider has not logged a run although one is expected. */
 export interface MissingJob extends JobHead {
   readonly kind: "feedback missing";
+  readonly riderId: string;
+  readonly weekendId: string;
   readonly sessions: readonly ScheduledSession[];
 }
 

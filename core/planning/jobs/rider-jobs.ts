@@ -9,6 +9,7 @@ import type { SetupValues } from "#core/team/baseline.ts";
 import type { RiderBike } from "#core/team/roster.ts";
 import { settingsOnBike } from "#core/weekend/on-the-bike.ts";
 import { isWeekendOver, type Programme } from "#core/weekend/programme.ts";
+import { noRunKind } from "#core/weekend/record-kinds.ts";
 import { loggedRuns } from "#core/weekend/runs.ts";
 import type { SessionStanding } from "#core/weekend/session-clock.ts";
 import { benchReadings } from "../bench-readings.ts";
@@ -115,10 +116,20 @@ function feedbackJobs(ledger: Ledger, moment: QueueMoment, riderId: string): rea
     .map((run) => ({ kind: "feedback to decide on", id: `decide:${riderId}/${run.id}`, ...head, logged: run }));
   // Once the weekend is over nobody remembers; a run can still be logged.
   const over = isWeekendOver(programme.weekend, now) ? [] : standings.filter(({ phase }) => phase === "over");
-  const missing = over.filter(({ id }) => !logged.some(({ run }) => run.session === id)).map(({ id }) => id);
+  const isExpected = (session: string) =>
+    !logged.some(({ run }) => run.session === session) &&
+    ledger.current(noRunKind, `${riderId}/${programme.weekendId}/${session}`).state === "absent";
+  const missing = over.filter(({ id }) => isExpected(id)).map(({ id }) => id);
   if (missing.length > 0) {
     const sessions = programme.sessions.filter(({ id }) => missing.includes(id));
-    jobs.push({ kind: "feedback missing", id: `missing:${riderId}/${programme.weekendId}`, ...head, sessions });
+    jobs.push({
+      kind: "feedback missing",
+      id: `missing:${riderId}/${programme.weekendId}`,
+      riderId,
+      weekendId: programme.weekendId,
+      ...(due && { due }),
+      sessions,
+    });
   }
   return jobs;
 }

@@ -15,7 +15,7 @@ import { servicePlanKind } from "#core/planning/service-kinds.ts";
 import { baselineKind, bikeKind, riderKind } from "#core/team/record-kinds.ts";
 import { riderBike } from "#core/team/roster.ts";
 import { programme } from "#core/weekend/programme.ts";
-import { conditionsKind, decisionKind, runKind, settingKind } from "#core/weekend/record-kinds.ts";
+import { conditionsKind, decisionKind, noRunKind, runKind, settingKind } from "#core/weekend/record-kinds.ts";
 import type { Setting } from "#core/weekend/setting.ts";
 import { baseline } from "#tests/builders/bike.ts";
 import { enterCourse, type TeamLedger, teamLedger, written } from "#tests/builders/team-ledger.ts";
@@ -58,11 +58,11 @@ function device() {
   } satisfies Pick<Device, "ledger" | "write" | "revert" | "resolve"> as Device;
 }
 
-function open(sessionId = "p1"): void {
+function open(sessionId = "p1", at = EARLY): void {
   const plan = () => programme(team.ledger, "kestrel");
   const session = () => plan()?.sessions.find(({ id }) => id === sessionId);
   const Queue = () => {
-    const queue = createJobQueue({ device: device(), chosen: { programme: plan, session }, now: () => EARLY });
+    const queue = createJobQueue({ device: device(), chosen: { programme: plan, session }, now: () => at });
     const context = { device: device(), programme: plan(), sessionId };
     return <JobList queue={queue} context={context} query="?weekend=kestrel&session=p1" nothing="Nothing" />;
   };
@@ -222,6 +222,17 @@ describe("one touch", () => {
     expect(tyre?.cause).toEqual({ type: "conditions", session: "race" });
     press(button("Undo"));
     expect(settingAt(MAIN)?.heldAt?.temperature).toEqual({ value: 20, unit: "°C" });
+  });
+
+  test("says that there is no run to wait for", () => {
+    open("race", Date.parse("2026-05-29T12:30Z"));
+    expect(row("feedback missing")?.textContent).toContain("No run of p1");
+    press(button("Did not ride"));
+    expect(settledValue(team.ledger.current(noRunKind, "alder/kestrel/p1"))).toEqual({ reason: "did not ride" });
+    expect(row("feedback missing")?.textContent).toContain("Done: Did not ride");
+    press(button("Undo"));
+    expect(team.ledger.current(noRunKind, "alder/kestrel/p1").state).toBe("absent");
+    expect(row("feedback missing")?.textContent).toContain("No run of p1");
   });
 
   test("writes down a service", () => {

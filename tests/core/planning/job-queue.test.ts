@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, test } from "vitest";
 import type { WriteEntry, Writer } from "#core/ledger/write.ts";
-import { confirmationEntry, decisionEntry, settingEntries } from "#core/planning/entries.ts";
+import { confirmationEntry, decisionEntry, noRunEntries, settingEntries } from "#core/planning/entries.ts";
 import { jobQueue } from "#core/planning/job-queue.ts";
 import type { Job, JobKind } from "#core/planning/jobs/job.ts";
 import { serviceEntries } from "#core/planning/service-entries.ts";
@@ -174,6 +174,14 @@ describe("feedback", () => {
     expect(job("feedback missing", AFTER)).not.toHaveProperty("due");
     ride("p1");
     expect(job("feedback missing", NOON)).toBeUndefined();
+  });
+
+  test("is not waited for once somebody has said that there is none, and is again when he takes it back", () => {
+    const [record] = write(noRunEntries({ riderId: "alder", weekendId: "kestrel" }, ["p1"], "did not ride"));
+    expect(job("feedback missing", NOON)).toBeUndefined();
+    expect(job("feedback missing", AFTER)?.sessions.map(({ id }) => id)).toEqual(["race"]);
+    written(mia.revert(record?.id ?? ""));
+    expect(job("feedback missing", NOON)?.sessions.map(({ id }) => id)).toEqual(["p1"]);
   });
 
   test("is no longer asked for once the weekend is over", () => {
