@@ -17,33 +17,29 @@ import { riderPlace } from "./job-place.ts";
 import { type JobContext, type JobTouch, type TouchResult, writeEntries } from "./job-touch.ts";
 import type { JobContent } from "./job-view.ts";
 
-/** With something to look at or to ask first, no adjustment is a matter of one touch. */
 export function decisionView(context: JobContext, { logged }: DecisionJob): JobContent {
   const { device } = context;
   const result = adviceOnRun(device.ledger(), logged);
-  const advice = result.ok ? result.advice : undefined;
-  const isToLookFirst = advice !== undefined && advice.referrals.length + advice.questions.length > 0;
-  const first = isToLookFirst ? undefined : advice?.adjustments[0];
+  const run = runName(device.ledger(), logged);
+  const place = { label: words.decide.read, path: riderPlace(logged.riderId, "feedback") };
+  const content = { why: words.decide.of(run), steps: [], touches: [], place };
+  if (!result.ok) return { ...content, what: words.decide.noSetup };
+  const { adjustments, referrals, questions } = result.advice;
+  // With something to look at or to ask first, no answer is a matter of one touch.
+  if (referrals.length + questions.length > 0) return { ...content, what: words.decide.lookFirst };
   const leave: JobTouch = {
     id: "leave",
     label: words.decide.leave,
     said: words.decide.leftSaid,
     write: () => writeEntries(context, { ok: true, entries: [decisionEntry(logged, "left as it is")] }),
   };
-  const what = !advice ? words.decide.noSetup : isToLookFirst ? words.decide.lookFirst : words.decide.noAdvice;
-  const run = runName(device.ledger(), logged);
+  const [first] = adjustments;
+  if (!first) return { ...content, what: words.decide.noAdvice, touches: [leave] };
   return {
-    what: first ? settingLine(first.setting) : what,
-    why: first ? words.decide.why(run, causeLine(first)) : words.decide.of(run),
-    steps: [],
-    // Leaving a bike as it is where nothing speaks to the run is the main touch; where there is something to read, it is not.
-    touches:
-      first && result.ok
-        ? [adjustmentTouch(context, logged, result.mounted, first), leave]
-        : advice && !isToLookFirst
-          ? [leave]
-          : [],
-    place: { label: words.decide.read, path: riderPlace(logged.riderId, "feedback") },
+    ...content,
+    what: settingLine(first.setting),
+    why: words.decide.why(run, causeLine(first)),
+    touches: [adjustmentTouch(context, logged, result.mounted, first), leave],
   };
 }
 

@@ -1,5 +1,5 @@
 import { A } from "@solidjs/router";
-import { createMemo, For, Show, untrack } from "solid-js";
+import { createMemo, createUniqueId, For, Show, untrack } from "solid-js";
 import { jobQueue as words } from "#client/text/job-queue.ts";
 import { makeOneTouch } from "#client/widgets/one-touch.ts";
 import { Problem } from "#client/widgets/problem.tsx";
@@ -18,11 +18,11 @@ export function JobRow(props: { row: QueueRow; queue: JobQueueState; context: Jo
     return untrack(() => jobView(props.context, shown));
   });
   const isMeant = makeOneTouch();
-  const headingId = () => `job-${job().id}`;
+  const headingId = createUniqueId();
   return (
     <li class={props.row.done ? "card pit-job pit-job-done" : "card pit-job"} data-job={job().kind}>
       <div class="pit-job-facts">
-        <h3 id={headingId()}>
+        <h3 id={headingId}>
           <span class="pit-job-who">{view().who}</span> <span class="tag">{view().kind}</span>
         </h3>
         <Show when={!props.row.done} fallback={<p class="pit-job-what">{words.doneNow(props.row.done?.said ?? "")}</p>}>
@@ -47,14 +47,14 @@ export function JobRow(props: { row: QueueRow; queue: JobQueueState; context: Jo
           </details>
         </Show>
       </div>
-      <fieldset class="pit-job-acts" aria-labelledby={headingId()}>
+      <fieldset class="pit-job-acts" aria-labelledby={headingId}>
         <JobButtons row={props.row} queue={props.queue} view={view()} isMeant={isMeant} />
         <Show when={view().place}>
           {(place) => (
             <A
               href={placeAddress(place().path, props.query)}
               class={view().touches.length > 0 || props.row.done ? "button" : "button main"}
-              aria-describedby={headingId()}
+              aria-describedby={headingId}
             >
               {place().label}
             </A>
