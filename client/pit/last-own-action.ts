@@ -38,9 +38,7 @@ export function lastOwnAction(ledger: Ledger, actor: Actor): OwnAction | undefin
   const last = own[0];
   if (!last) return undefined;
   const records = recordsOf(ledger, last, own);
-  return records?.every(({ id }) => canTakeBack(ledger, id))
-    ? { what: describe(ledger, records), records }
-    : undefined;
+  return records?.every(({ id }) => canTakeBack(ledger, id)) ? { what: describe(ledger, records), records } : undefined;
 }
 
 /** What was written together and still holds; of a part that was moved all of it, or nothing. */

@@ -10,9 +10,9 @@ import { beforeWeekend, differencesBetween, momentsOf, settingsAt } from "#core/
 import { answeredRun, describeCause } from "#core/planning/changelog-text.ts";
 import { copyEntries, copySetup } from "#core/planning/copy-setup.ts";
 import { confirmationEntry } from "#core/planning/entries.ts";
+import { jobQueue } from "#core/planning/job-queue.ts";
 import { movePart } from "#core/planning/move-part.ts";
 import { partHistory } from "#core/planning/part-history.ts";
-import { jobQueue } from "#core/planning/job-queue.ts";
 import { riddenSag } from "#core/planning/ridden-sag.ts";
 import { adviceOnRun } from "#core/planning/run-advice.ts";
 import { answerToRun } from "#core/planning/run-answer.ts";
