@@ -16,8 +16,9 @@
  * negative, p_s secondary pressure, absolute, Pa · index 0 at full extension ·
  * n gas exponent · F force, N · k rate, N/m.
  *
- * At rest the negative chamber equals the main one at the equalising stroke;
- * that is slow, so isothermal. From rest both follow the exponent.
+ * At rest the negative chamber equals the positive side at the equalising
+ * stroke, the secondary chamber with it where it acts there; that is slow, so
+ * isothermal. From rest both follow the exponent.
  *
  * Source: the polytropic relation (any textbook of thermodynamics), applied to
  * each chamber; the rate is its derivative, the textbook's k = n p A² / V.
@@ -60,9 +61,8 @@ export function createAirSpring(geometry: AirSpringGeometry, setting: AirSpringS
   const secondary =
     setting.secondary === undefined ? absolutePascals(Infinity) : absoluteFromGauge(setting.secondary, ambient);
 
-  const equalisedVolumes =
-    (negativeVolume + negativeArea * equalisingStroke) / (mainVolume - positiveArea * equalisingStroke);
-  const negative = absolutePascals((main * mainVolume * equalisedVolumes) / negativeVolume);
+  const equalised = slowPressure(mainVolume, positiveArea * equalisingStroke, main, secondaryVolume, secondary);
+  const negative = absolutePascals((equalised * (negativeVolume + negativeArea * equalisingStroke)) / negativeVolume);
   const engagementVolume = cubicMetres(mainVolume * (main / secondary) ** (1 / n));
   const engagement = (mainVolume - engagementVolume) / positiveArea;
   const engages = engagement <= stroke;
@@ -108,4 +108,17 @@ export function createAirSpring(geometry: AirSpringGeometry, setting: AirSpringS
       return joules(alone + together + opposite - ambientForce * x);
     },
   };
+}
+
+/** Pressure (absolute, Pa) of the positive side when `taken` m³ of the main chamber are taken slowly, so isothermally. */
+function slowPressure(
+  mainVolume: number,
+  taken: number,
+  main: number,
+  secondaryVolume: number,
+  secondary: number,
+): number {
+  const alone = (main * mainVolume) / (mainVolume - taken);
+  if (alone <= secondary) return alone;
+  return (main * mainVolume + secondary * secondaryVolume) / (mainVolume - taken + secondaryVolume);
 }
