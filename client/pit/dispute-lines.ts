@@ -6,10 +6,10 @@ import { spareBike } from "#client/text/spare-bike.ts";
 import { trade } from "#client/text/trade.ts";
 import { weekend } from "#client/text/weekend.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
-import { openDisputes } from "#core/planning/open-disputes.ts";
+import { isPlaceInDispute, type OpenDispute, openDisputes } from "#core/planning/open-disputes.ts";
 import { serviceKind, servicePlanKind } from "#core/planning/service-kinds.ts";
-import { mountingKind, riderKind, sentBackKind } from "#core/team/record-kinds.ts";
-import { allBikes, knownValue } from "#core/team/roster.ts";
+import { riderKind, sentBackKind } from "#core/team/record-kinds.ts";
+import { knownValue } from "#core/team/roster.ts";
 import type { Dispute } from "#core/weekend/disputes.ts";
 import { parseSettingKey } from "#core/weekend/on-the-bike.ts";
 import {
@@ -21,7 +21,6 @@ import {
   settingKind,
   weekendKind,
 } from "#core/weekend/record-kinds.ts";
-import { placeDisputes } from "./bikes/bike-lines.ts";
 import { memberName } from "./names.ts";
 
 export interface DisputeLine {
@@ -39,11 +38,19 @@ export function disputeLines(ledger: Ledger): readonly DisputeLine[] {
 }
 
 /** One dispute in words. */
-export function disputeLine(ledger: Ledger, dispute: Dispute): DisputeLine {
+export function disputeLine(ledger: Ledger, dispute: OpenDispute): DisputeLine {
   return { id: `${dispute.kind}:${dispute.key}`, ...lineOf(ledger, dispute) };
 }
 
-function lineOf(ledger: Ledger, dispute: Dispute): Omit<DisputeLine, "id"> {
+function lineOf(ledger: Ledger, dispute: OpenDispute): Omit<DisputeLine, "id"> {
+  if (isPlaceInDispute(dispute)) {
+    const { mounted, place } = dispute;
+    return {
+      rider: mounted.rider.name,
+      sentence: spareBike.disputes.line(place, mounted.bike.name),
+      path: `/pit/rider/${mounted.riderId}/bikes`,
+    };
+  }
   const { kind, key } = dispute;
   const owner = key.slice(0, Math.max(0, key.indexOf("/")));
   const rider = knownValue(ledger, riderKind, owner)?.name;
@@ -81,25 +88,9 @@ function lineOf(ledger: Ledger, dispute: Dispute): Omit<DisputeLine, "id"> {
         sentence: riderDetails.ofRider,
         path: `/pit/rider/${key}`,
       };
-    case mountingKind.kind:
-      return placeLine(ledger, key) ?? { rider, sentence: pit.disputes.ofOther(kind, key), path: undefined };
     default:
       return { rider, sentence: pit.disputes.ofOther(kind, key), path: undefined };
   }
-}
-
-/** Where a part is, is told at the first place where it is said to be. */
-function placeLine(ledger: Ledger, partId: string): Omit<DisputeLine, "id"> | undefined {
-  const dispute = placeDisputes(ledger, allBikes(ledger)).find(({ claims }) =>
-    claims.some((claim) => claim.partId === partId),
-  );
-  return (
-    dispute && {
-      rider: dispute.mounted.rider.name,
-      sentence: spareBike.disputes.line(dispute.place, dispute.mounted.bike.name),
-      path: `/pit/rider/${dispute.mounted.riderId}/bikes`,
-    }
-  );
 }
 
 function settingSentence(ledger: Ledger, { claims }: Dispute, adjuster: string): string {

@@ -5,12 +5,11 @@
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { riderKind } from "#core/team/record-kinds.ts";
 import { type RiderBike, riderBikes } from "#core/team/roster.ts";
-import type { Dispute } from "#core/weekend/disputes.ts";
 import { programme } from "#core/weekend/programme.ts";
 import { sessionStandings } from "#core/weekend/session-clock.ts";
 import { compareJobs, type DisputeJob, type Job } from "./jobs/job.ts";
 import { nextDue, type QueueMoment, riderJobs } from "./jobs/rider-jobs.ts";
-import { openDisputes } from "./open-disputes.ts";
+import { isPlaceInDispute, type OpenDispute, openDisputes } from "./open-disputes.ts";
 import { runsByBike } from "./service-status.ts";
 
 /** What the queue is asked for. */
@@ -78,6 +77,8 @@ function disputeJobs(
 }
 
 /** The first part of the key: a rider's, where the kind is about one. */
-function riderOf({ kind, key }: Dispute): string {
+function riderOf(dispute: OpenDispute): string {
+  if (isPlaceInDispute(dispute)) return dispute.mounted.riderId;
+  const { kind, key } = dispute;
   return kind === riderKind.kind ? key : key.slice(0, Math.max(0, key.indexOf("/")));
 }

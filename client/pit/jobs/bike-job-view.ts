@@ -8,6 +8,7 @@ import { settledValue } from "#core/ledger/ledger.ts";
 import type { LedgerRecord } from "#core/ledger/record.ts";
 import { confirmationEntry } from "#core/planning/entries.ts";
 import type { DisputeJob, ReportedJob, ServiceJob } from "#core/planning/jobs/job.ts";
+import { isPlaceInDispute } from "#core/planning/open-disputes.ts";
 import { serviceEntries } from "#core/planning/service-entries.ts";
 import { riderBike } from "#core/team/roster.ts";
 import { parseSettingKey, settingsOnBike } from "#core/weekend/on-the-bike.ts";
@@ -55,6 +56,7 @@ export function disputeView(context: JobContext, { dispute }: DisputeJob): JobCo
 
 /** Each claim about what is set on a bike of today's; all else is settled where it was entered. */
 function claimTouches(context: JobContext, { dispute }: Pick<DisputeJob, "dispute">): readonly JobTouch[] {
+  if (isPlaceInDispute(dispute)) return [];
   const { device, programme, sessionId } = context;
   const address = dispute.kind === settingKind.kind ? parseSettingKey(dispute.key) : undefined;
   const mounted = address && riderBike(device.ledger(), address.riderId);

@@ -4,10 +4,10 @@ import type { Current } from "#core/ledger/ledger.ts";
 import type { WorkStatus } from "#core/service/part-service.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import type { RiderBike } from "#core/team/roster.ts";
-import type { Dispute } from "#core/weekend/disputes.ts";
 import type { ScheduledSession } from "#core/weekend/programme.ts";
 import type { LoggedRun } from "#core/weekend/runs.ts";
 import type { Setting } from "#core/weekend/setting.ts";
+import type { OpenDispute } from "../open-disputes.ts";
 import type { PartServiceStatus } from "../service-status.ts";
 import type { SetupSheet } from "../setup-sheet.ts";
 
@@ -66,7 +66,7 @@ export interface PressureJob extends JobHead {
 /** Two people say different things. */
 export interface DisputeJob extends JobHead {
   readonly kind: "dispute to check";
-  readonly dispute: Dispute;
+  readonly dispute: OpenDispute;
 }
 
 /** The rider changed something himself and no mechanic has seen it. */
