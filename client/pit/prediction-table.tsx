@@ -1,5 +1,6 @@
 import { createMemo, For, Show } from "solid-js";
 import { pit } from "#client/text/pit.ts";
+import { TableScroll } from "#client/widgets/table-scroll.tsx";
 import type { Adjustment } from "#core/advice/adjustment.ts";
 import { predictionRows } from "./prediction-rows.ts";
 
@@ -8,7 +9,7 @@ export function PredictionTable(props: { adjustment: Adjustment }) {
   const rows = createMemo(() => predictionRows(props.adjustment.before, props.adjustment.after));
   return (
     <Show when={rows().length > 0}>
-      <div class="table-scroll">
+      <TableScroll label={pit.advice.prediction}>
         <table class="pit-prediction">
           <caption>{pit.advice.prediction}</caption>
           <thead>
@@ -36,7 +37,7 @@ export function PredictionTable(props: { adjustment: Adjustment }) {
             </For>
           </tbody>
         </table>
-      </div>
+      </TableScroll>
     </Show>
   );
 }

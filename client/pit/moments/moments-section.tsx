@@ -1,6 +1,7 @@
 import { For, Show } from "solid-js";
 import type { RiderBench } from "#client/pit/create-rider-bench.ts";
 import { moments as words } from "#client/text/moments.ts";
+import { TableScroll } from "#client/widgets/table-scroll.tsx";
 import { BackSteps } from "./back-steps.tsx";
 import { createMoments } from "./create-moments.ts";
 import type { MomentChoice } from "./moment-choices.ts";
@@ -31,7 +32,7 @@ export function MomentsSection(props: {
           {moments.isAtTheBench() ? words.atTheBench : words.asTyped}
         </p>
         <Show when={moments.rows().length > 0}>
-          <div class="table-scroll">
+          <TableScroll label={words.title}>
             <table>
               <thead>
                 <tr>
@@ -54,7 +55,7 @@ export function MomentsSection(props: {
                 </For>
               </tbody>
             </table>
-          </div>
+          </TableScroll>
         </Show>
         <h3>{words.backTitle(moments.earlier().label)}</h3>
         <Show when={moments.plan()} fallback={<p>{words.needsConditions}</p>}>

@@ -1,0 +1,73 @@
+/** Every screen against the rules of WCAG 2.2 A and AA, and the contrast of 7:1 (1.4.6, AAA), in every look. */
+import axe, { type AxeResults } from "axe-core";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { screens as devices } from "./pits.ts";
+import { screens, show } from "./screens.ts";
+import { openWorkedWeekend, type WorkedWeekend } from "./worked-weekend.ts";
+
+const looks = ["sun", "dark", "forced colours"] as const;
+const tags = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
+
+let worked: WorkedWeekend;
+
+beforeAll(async () => {
+  worked = await openWorkedWeekend();
+});
+
+afterAll(() => worked?.close());
+
+describe.each([
+  ["a phone", devices.phone],
+  ["a laptop", devices.laptop],
+])("on %s", (_device, size) => {
+  test.for(screens)("$name has no barrier in any look", async (screen) => {
+    await worked[screen.holder].page.setViewportSize(size);
+    const page = await show(screen, worked);
+    await page.evaluate(axe.source);
+    for (const look of looks) {
+      await put(page, look);
+      expect(await barriers(page), look).toEqual([]);
+    }
+    await page.emulateMedia({ forcedColors: null });
+  });
+});
+
+test("grey text, a small target and a field without a name are found", async () => {
+  const page = await show({ name: "rules", holder: "mechanic", room: "pit", path: "/pit/rules" }, worked);
+  await page.evaluate(axe.source);
+  await put(page, "sun");
+  await page.evaluate(() => {
+    const bad = document.createElement("div");
+    bad.innerHTML = `<p style="color:#666">grey</p><input><button style="all:unset;font-size:9px">a</button><button style="all:unset;font-size:9px">b</button>`;
+    document.querySelector("main")?.append(bad);
+  });
+  const rules = (await barriers(page)).map((line) => line.split(":")[0]);
+  expect(new Set(rules)).toEqual(new Set(["color-contrast-enhanced", "label", "target-size"]));
+});
+
+/** As the system, or the button of the shell, puts it. */
+async function put(page: Page, look: (typeof looks)[number]): Promise<void> {
+  await page.emulateMedia({ forcedColors: look === "forced colours" ? "active" : "none" });
+  await page.evaluate(
+    (theme) => {
+      document.documentElement.dataset.theme = theme;
+    },
+    look === "dark" ? "dark" : "sun",
+  );
+}
+
+/** What axe-core finds, a line each. */
+async function barriers(page: Page): Promise<readonly string[]> {
+  const found = await page.evaluate((values): Promise<AxeResults> => {
+    const { axe: injected } = globalThis as unknown as { axe: typeof axe };
+    return injected.run(document, {
+      runOnly: { type: "tag", values },
+      rules: { "color-contrast-enhanced": { enabled: true }, "target-size": { enabled: true } },
+      resultTypes: ["violations"],
+    });
+  }, tags);
+  return found.violations.flatMap(({ id, nodes }) =>
+    nodes.map(({ html, failureSummary }) => `${id}: ${html.slice(0, 160)} ${failureSummary ?? ""}`),
+  );
+}
