@@ -34,7 +34,7 @@ describe.each([
 });
 
 test("grey text, a small target and a field without a name are found", async () => {
-  const page = await show({ name: "rules", holder: "mechanic", room: "pit", path: "/pit/rules" }, worked);
+  const page = await show({ name: "rules", holder: "mechanic", path: "/pit/rules" }, worked);
   await page.evaluate(axe.source);
   await put(page, "sun");
   await page.evaluate(() => {

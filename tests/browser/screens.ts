@@ -6,8 +6,6 @@ export interface Screen {
   readonly name: string;
   /** Whose device shows it. */
   readonly holder: "mechanic" | "rider" | "manager";
-  /** The workplaces for gloves, sun and rain ask for more than the others. */
-  readonly room: "pit" | "trackside" | "elsewhere";
   readonly path: string;
   /** Brings into view what is not there at once. */
   readonly open?: (page: Page) => Promise<void>;
@@ -22,52 +20,48 @@ const openAll = (page: Page) =>
   });
 
 export const screens: readonly Screen[] = [
-  { name: "who are you", holder: "mechanic", room: "elsewhere", path: "/" },
-  { name: "hand-off", holder: "mechanic", room: "elsewhere", path: "/hand-off" },
-  { name: "hand over by codes", holder: "mechanic", room: "elsewhere", path: "/hand-off/hand-over" },
-  { name: "take in by codes", holder: "mechanic", room: "elsewhere", path: "/hand-off/take-in" },
-  { name: "data in and out", holder: "mechanic", room: "elsewhere", path: "/data" },
-  { name: "team board", holder: "mechanic", room: "pit", path: `/pit${weekend}` },
-  { name: "course", holder: "mechanic", room: "pit", path: `/pit/course${weekend}` },
-  { name: "new weekend", holder: "mechanic", room: "pit", path: "/pit/weekend/new" },
-  { name: "change of a weekend", holder: "mechanic", room: "pit", path: "/pit/weekend/kestrel-ridge-2026/edit" },
-  { name: "rules", holder: "mechanic", room: "pit", path: "/pit/rules" },
-  { name: "bench: setup", holder: "mechanic", room: "pit", path: bench },
-  { name: "bench: all opened", holder: "mechanic", room: "pit", path: bench, open: openAll },
+  { name: "who are you", holder: "mechanic", path: "/" },
+  { name: "hand-off", holder: "mechanic", path: "/hand-off" },
+  { name: "hand over by codes", holder: "mechanic", path: "/hand-off/hand-over" },
+  { name: "take in by codes", holder: "mechanic", path: "/hand-off/take-in" },
+  { name: "data in and out", holder: "mechanic", path: "/data" },
+  { name: "team board", holder: "mechanic", path: `/pit${weekend}` },
+  { name: "course", holder: "mechanic", path: `/pit/course${weekend}` },
+  { name: "new weekend", holder: "mechanic", path: "/pit/weekend/new" },
+  { name: "change of a weekend", holder: "mechanic", path: "/pit/weekend/kestrel-ridge-2026/edit" },
+  { name: "rules", holder: "mechanic", path: "/pit/rules" },
+  { name: "bench: setup", holder: "mechanic", path: bench },
+  { name: "bench: all opened", holder: "mechanic", path: bench, open: openAll },
   {
     name: "bench: feedback",
     holder: "mechanic",
-    room: "pit",
     path: `${bench}&view=feedback`,
     open: openAll,
   },
   {
     name: "bench: changelog",
     holder: "mechanic",
-    room: "pit",
     path: `${bench}&view=changelog`,
     open: openAll,
   },
   {
     name: "bench: a service is written down",
     holder: "mechanic",
-    room: "pit",
     path: bench,
     open: press(/^Service .*done/i),
   },
-  { name: "trackside: start", holder: "rider", room: "trackside", path: `/trackside${weekend}`, open: openAll },
-  { name: "trackside: run", holder: "rider", room: "trackside", path: `/trackside/run${weekend}`, open: openAll },
-  { name: "trackside: change", holder: "rider", room: "trackside", path: `/trackside/change${weekend}` },
+  { name: "trackside: start", holder: "rider", path: `/trackside${weekend}`, open: openAll },
+  { name: "trackside: run", holder: "rider", path: `/trackside/run${weekend}`, open: openAll },
+  { name: "trackside: change", holder: "rider", path: `/trackside/change${weekend}` },
   {
     name: "trackside: new value",
     holder: "rider",
-    room: "trackside",
     path: `/trackside/change${weekend}`,
     open: press(/^Rebound/),
   },
-  { name: "review: matrix", holder: "manager", room: "elsewhere", path: "/review", open: openAll },
-  { name: "review: rider", holder: "manager", room: "elsewhere", path: `/review/rider/alder${weekend}`, open: openAll },
-  { name: "review: changelog", holder: "manager", room: "elsewhere", path: `/review/changelog${weekend}` },
+  { name: "review: matrix", holder: "manager", path: "/review", open: openAll },
+  { name: "review: rider", holder: "manager", path: `/review/rider/alder${weekend}`, open: openAll },
+  { name: "review: changelog", holder: "manager", path: `/review/changelog${weekend}` },
 ];
 
 /** Shows a screen on its holder's device. */
