@@ -1,4 +1,4 @@
-import { type JSX, onMount } from "solid-js";
+import { type JSX, onCleanup, onMount } from "solid-js";
 
 export interface ModalProps {
   readonly title: string;
@@ -7,10 +7,15 @@ export interface ModalProps {
   readonly children: JSX.Element;
 }
 
-/** A native dialog over the screen, open while it is shown. */
+/** A native dialog over the screen, open while it is shown; then the focus is back where it was. */
 export function Modal(props: ModalProps) {
   let dialog: HTMLDialogElement | undefined;
-  onMount(() => dialog?.showModal());
+  onMount(() => {
+    const opener = document.activeElement;
+    dialog?.showModal();
+    // A dialog that is closed gives the focus back by itself, one that is taken away with its screen's state does not.
+    onCleanup(() => queueMicrotask(() => opener instanceof HTMLElement && opener.isConnected && opener.focus()));
+  });
   return (
     <dialog ref={dialog} aria-label={props.title} onClose={() => props.onClose()}>
       <h2>{props.title}</h2>
