@@ -1,6 +1,8 @@
 import { For, Show } from "solid-js";
 import { pit } from "#client/text/pit.ts";
 import { trade } from "#client/text/trade.ts";
+import { screenAwake } from "#client/text/screen-awake.ts";
+import { createKeepAwake, pageScreen } from "#client/widgets/keep-awake.ts";
 import { makeOneTouch } from "#client/widgets/one-touch.ts";
 import type { BenchStep } from "#core/advice/bench-sequence.ts";
 import type { SetupSheet } from "#core/planning/setup-sheet.ts";
@@ -14,6 +16,7 @@ import { WorkCautions } from "./work-cautions.tsx";
 /** What to set, in the safe order, to be ticked off. */
 export function BenchList(props: { bench: RiderBench; sheet: SetupSheet }) {
   const steps = () => props.sheet.sequence.steps;
+  const awake = createKeepAwake(pageScreen(), () => steps().length > 0);
   const isMeant = makeOneTouch();
   const tick = (done: readonly BenchStep[], said: string): void => {
     const occasion = props.bench.occasion();
@@ -36,6 +39,7 @@ export function BenchList(props: { bench: RiderBench; sheet: SetupSheet }) {
       </Show>
       <Show when={steps().length > 0} fallback={<p>{pit.bench.none}</p>}>
         <p>{pit.bench.order}</p>
+        <p class="small">{screenAwake[awake()]}</p>
         <ol class="plain stack">
           <EachByKey each={steps()} keyOf={({ path }) => path}>
             {(step, index) => (

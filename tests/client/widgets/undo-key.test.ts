@@ -1,4 +1,3 @@
-// @vitest-environment jsdom
 import { createRoot } from "solid-js";
 import { afterEach, expect, test } from "vitest";
 import { createUndoKey } from "#client/widgets/undo-key.ts";
