@@ -2,6 +2,7 @@ import "./design/tokens.css";
 import "./design/base.css";
 import "./design/controls.css";
 import "./design/layout.css";
+import "./design/rain-lock.css";
 import { browserStorage } from "./device/storage/browser-storage.ts";
 import { chosenLanguage, language, languageFor, setLanguage } from "./text/language.ts";
 import { loadFirstWords } from "./text/load-words.ts";

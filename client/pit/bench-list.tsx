@@ -1,7 +1,7 @@
 import { For, Show } from "solid-js";
 import { pit } from "#client/text/pit.ts";
-import { trade } from "#client/text/trade.ts";
 import { screenAwake } from "#client/text/screen-awake.ts";
+import { trade } from "#client/text/trade.ts";
 import { createKeepAwake, pageScreen } from "#client/widgets/keep-awake.ts";
 import { makeOneTouch } from "#client/widgets/one-touch.ts";
 import type { BenchStep } from "#core/advice/bench-sequence.ts";

@@ -3,6 +3,8 @@ import { createMemo, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
 import { pit } from "#client/text/pit.ts";
 import { trade } from "#client/text/trade.ts";
+import { createRainLock } from "#client/widgets/create-rain-lock.ts";
+import { RainLockButton, RainLocked } from "#client/widgets/rain-lock.tsx";
 import { BenchSection } from "./bench-section.tsx";
 import { BikesLink } from "./bikes/bikes-link.tsx";
 import { changeLines } from "./change-lines.ts";
@@ -11,11 +13,13 @@ import { createChosenSession } from "./chosen-session.ts";
 import { conditionsLine } from "./conditions-line.ts";
 import { createRiderBench } from "./create-rider-bench.ts";
 import { FeedbackSection } from "./feedback-section.tsx";
+import { lockedBench } from "./locked-bench.ts";
 import { PitGate } from "./pit-gate.tsx";
 import { RiderDetails } from "./rider/rider-details.tsx";
 import { RiderTabs, tabOf } from "./rider-tabs.tsx";
 import { SessionPicker } from "./session-picker.tsx";
 import { UndoStrip } from "./undo-strip.tsx";
+import { WorkCautions } from "./work-cautions.tsx";
 
 /** One rider's bench: what to set, what the rider said, and what was changed. */
 export function RiderPage() {
@@ -25,6 +29,11 @@ export function RiderPage() {
   const chosen = createChosenSession(device);
   const bench = createRiderBench(device, chosen, () => params.riderId ?? "");
   const lines = createMemo(() => changeLines(device.ledger(), params.riderId ?? ""));
+  const lock = createRainLock();
+  const values = createMemo(() => {
+    const sheet = bench.sheet();
+    return sheet ? lockedBench(sheet) : [];
+  });
   const tab = () => tabOf(search.view);
   return (
     <PitGate>
@@ -33,11 +42,23 @@ export function RiderPage() {
         fallback={<p>{trade.sheetProblem({ type: "unknown rider", riderId: params.riderId ?? "" })}</p>}
       >
         {(mounted) => (
-          <>
+          <RainLocked
+            lock={lock}
+            title={mounted().rider.name}
+            groups={values()}
+            caution={
+              <Show when={bench.sheet()?.sequence.steps.length}>
+                <WorkCautions />
+              </Show>
+            }
+          >
             <div class="pit-rider-head">
               <A href={`/pit${chosen.query()}`} class="button">
                 {pit.backToTeam}
               </A>
+              <Show when={bench.sheet()}>
+                <RainLockButton lock={lock} />
+              </Show>
               <h1>
                 {mounted().rider.name}{" "}
                 <Show when={mounted().rider.plate}>
@@ -63,7 +84,7 @@ export function RiderPage() {
                 <ChangelogSection bench={bench} riderId={mounted().riderId} lines={lines()} />
               </div>
             </div>
-          </>
+          </RainLocked>
         )}
       </Show>
     </PitGate>

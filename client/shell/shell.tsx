@@ -4,6 +4,7 @@ import { useDevice } from "#client/device/device-context.tsx";
 import { browserStorage } from "#client/device/storage/browser-storage.ts";
 import { common } from "#client/text/common.ts";
 import { showUnits } from "#client/text/shown-units.ts";
+import { isScreenLocked } from "#client/widgets/screen-lock.ts";
 import { createAppUpdate } from "./create-app-update.ts";
 import { storedUnits } from "./kept-units.ts";
 import { Loaded } from "./loaded.tsx";
@@ -21,7 +22,7 @@ export function Shell(props: RouteSectionProps) {
   useFindKey(() => device.member() !== undefined);
   return (
     <>
-      <header class="shell-bar">
+      <header class="shell-bar" inert={isScreenLocked()}>
         <strong>{common.name}</strong>
         <StatusLine />
         <span class="push" />
@@ -45,7 +46,7 @@ export function Shell(props: RouteSectionProps) {
           {common.theme[theme.other()]}
         </button>
       </header>
-      <Show when={update.isWaiting()}>
+      <Show when={update.isWaiting() && !isScreenLocked()}>
         <div class="shell-bar">
           <span>{common.update.waiting}</span>
           <button type="button" onClick={update.take}>

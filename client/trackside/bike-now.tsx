@@ -1,19 +1,18 @@
-import { createMemo, For, Show } from "solid-js";
-import { useDevice } from "#client/device/device-context.tsx";
+import { For, type JSX, Show } from "solid-js";
 import { common } from "#client/text/common.ts";
 import { trackside } from "#client/text/trackside.ts";
-import type { RiderBike } from "#core/team/roster.ts";
-import { bikeView } from "./bike-view.ts";
+import type { PlaceView } from "./bike-view.ts";
 
 /** What is on the bike now, in large values. */
-export function BikeNow(props: { mounted: RiderBike }) {
-  const device = useDevice();
-  const places = createMemo(() => bikeView(device.ledger(), props.mounted));
+export function BikeNow(props: { bike: string; places: readonly PlaceView[]; lock: JSX.Element }) {
   return (
     <section class="stack">
-      <h2>{trackside.start.onTheBike}</h2>
-      <p>{props.mounted.bike.name}</p>
-      <For each={places()}>
+      <div class="bike-now-head">
+        <h2>{trackside.start.onTheBike}</h2>
+        {props.lock}
+      </div>
+      <p>{props.bike}</p>
+      <For each={props.places}>
         {({ place, adjusters }) => (
           <div class="card">
             <h3>{common.places[place]}</h3>

@@ -1,5 +1,6 @@
 /** Undo by Ctrl+Z or Cmd+Z, wherever a screen shows its undo. */
 import { onCleanup } from "solid-js";
+import { isScreenLocked } from "./screen-lock.ts";
 
 /** For the button that does the same. */
 export const undoKeyNames = "Control+Z Meta+Z";
@@ -12,10 +13,10 @@ export function isUndoKey(event: KeyboardEvent): boolean {
   return !target?.matches("input:not([type=radio], [type=checkbox]), textarea, select, dialog, dialog *");
 }
 
-/** Calls `undo` for the key while the owner lives. */
+/** Calls `undo` for the key while the owner lives and the screen is not locked. */
 export function createUndoKey(undo: (event: KeyboardEvent) => void): void {
   const onKeyDown = (event: KeyboardEvent): void => {
-    if (!isUndoKey(event) || document.querySelector("dialog[open]")) return;
+    if (!isUndoKey(event) || isScreenLocked() || document.querySelector("dialog[open]")) return;
     event.preventDefault();
     undo(event);
   };

@@ -24,7 +24,7 @@ describe.each([
     await worked[screen.holder].syncSays("On the server");
     const round = await tabRound(page);
     expect(round).toEqual({ count: round.count, missed: [], outOfOrder: [], unmarked: [], hidden: [] });
-    expect(round.count).toBeGreaterThan(2);
+    expect(round.count).toBeGreaterThan(0);
   });
 });
 

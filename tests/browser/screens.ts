@@ -50,6 +50,8 @@ export const screens: readonly Screen[] = [
     path: bench,
     open: press(/^Service .*done/i),
   },
+  { name: "bench: locked against rain", holder: "mechanic", path: bench, open: press("Rain lock") },
+  { name: "trackside: locked against rain", holder: "rider", path: `/trackside${weekend}`, open: press("Rain lock") },
   { name: "trackside: start", holder: "rider", path: `/trackside${weekend}`, open: openAll },
   { name: "trackside: run", holder: "rider", path: `/trackside/run${weekend}`, open: openAll },
   { name: "trackside: change", holder: "rider", path: `/trackside/change${weekend}` },

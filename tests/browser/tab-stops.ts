@@ -87,7 +87,9 @@ function judge(): TabRound {
   );
   const acting = "a[href], button, input, select, textarea, summary, [tabindex='0']";
   const missed = [...(document.querySelector("dialog[open]") ?? document).querySelectorAll(acting)]
-    .filter((element) => element.checkVisibility({ visibilityProperty: true }) && !element.matches(":disabled"))
+    .filter(
+      (element) => element.checkVisibility({ visibilityProperty: true }) && !element.matches(":disabled, [inert] *"),
+    )
     .filter((element) => !stops.includes(element))
     .filter((element) => !(element instanceof HTMLInputElement && groups.includes(element.name)));
   // The round began somewhere: once it goes on from the last to the first.
