@@ -48,7 +48,7 @@ export function RiderPage() {
             groups={values()}
             caution={
               <Show when={bench.sheet()?.sequence.steps.length}>
-                <WorkCautions />
+                <WorkCautions always />
               </Show>
             }
           >

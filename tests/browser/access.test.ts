@@ -46,6 +46,36 @@ test("grey text, a small target and a field without a name are found", async () 
   expect(new Set(rules)).toEqual(new Set(["color-contrast-enhanced", "label", "target-size"]));
 });
 
+test("nothing moves by itself for somebody who wants no motion, on any screen", async () => {
+  for (const screen of screens) {
+    const { page } = worked[screen.holder];
+    await page.emulateMedia({ reducedMotion: "reduce" });
+    await show(screen, worked);
+    expect(await moving(page), screen.name).toEqual([]);
+  }
+  const { page } = worked.mechanic;
+  await page.evaluate(() => {
+    const slider = document.createElement("p");
+    slider.id = "slider";
+    slider.style.transition = "opacity 1s";
+    document.body.append(slider);
+  });
+  expect(await moving(page)).toEqual([]);
+  await page.emulateMedia({ reducedMotion: "no-preference" });
+  expect(await moving(page)).toEqual(["p slider"]);
+});
+
+/** What has an animation, a transition or a smooth scroll. */
+function moving(page: Page): Promise<readonly string[]> {
+  return page.evaluate(() =>
+    [...document.querySelectorAll("*")].flatMap((element) => {
+      const { animationName, transitionDuration, scrollBehavior } = getComputedStyle(element);
+      const isStill = animationName === "none" && /^0s(, 0s)*$/.test(transitionDuration) && scrollBehavior === "auto";
+      return isStill && element.getAnimations().length === 0 ? [] : [`${element.localName} ${element.id}`];
+    }),
+  );
+}
+
 /** As the system, or the button of the shell, puts it. */
 async function put(page: Page, look: (typeof looks)[number]): Promise<void> {
   await page.emulateMedia({ forcedColors: look === "forced colours" ? "active" : "none" });
