@@ -4,6 +4,7 @@ import { DataRoute } from "./data/data-route.tsx";
 import { DeviceProvider } from "./device/device-context.tsx";
 import { FindRoute, loadFind } from "./find/find-route.tsx";
 import { loadPit, PitRoutes } from "./pit/pit-routes.tsx";
+import { PrintRoutes } from "./print/print-routes.tsx";
 import { loadReview, ReviewRoutes } from "./review/review-routes.tsx";
 import { HandOffRoutes, loadHandOff } from "./shell/hand-off-routes.tsx";
 import { loadWhenIdle } from "./shell/load-when-idle.ts";
@@ -24,6 +25,7 @@ export function App() {
         <PitRoutes />
         <TracksideRoutes />
         <ReviewRoutes />
+        <PrintRoutes />
       </Router>
     </DeviceProvider>
   );

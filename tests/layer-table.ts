@@ -88,6 +88,11 @@ export const layers: readonly Layer[] = [
     packages: ["solid-js", "@solidjs/router", "ulid", "papaparse"],
   },
   {
+    room: "client/print",
+    rooms: [...planning, "core/planning", "client/device", "client/text", "client/widgets"],
+    packages: ["solid-js", "@solidjs/router"],
+  },
+  {
     room: "client",
     rooms: [
       "client/device",
@@ -97,6 +102,7 @@ export const layers: readonly Layer[] = [
       "client/review",
       "client/data",
       "client/find",
+      "client/print",
       "client/design",
       "client/text",
     ],
@@ -105,7 +111,16 @@ export const layers: readonly Layer[] = [
   {
     room: "scenarios",
     rooms: [...planning, "core/planning", "core/exchange", "core/protocol", "client/device", "sync-server"],
-    packages: ["zod", "yjs", "lib0", "ulid", "geographiclib-geodesic", "node:"],
+    packages: [
+      "zod",
+      "yjs",
+      "lib0",
+      "ulid",
+      "geographiclib-geodesic",
+      "playwright-core",
+      "@sparticuz/chromium",
+      "node:",
+    ],
   },
 ];
 

@@ -1,6 +1,6 @@
 /** How the screens do on a slow device with a long history: what they load, how soon they answer, and what they keep. */
 import { build } from "vite";
-import { launchChromium } from "#tests/browser/chromium.ts";
+import { launchChromium } from "#scenarios/printing/chromium.ts";
 import { root } from "#tests/source-files.ts";
 import { benchFirstVisit } from "./client/first-visit.ts";
 import { demoHistory, demoRiders, startHistoryLaptop } from "./client/history-laptop.ts";

@@ -5,7 +5,7 @@
 import { type ChildProcess, spawn } from "node:child_process";
 import { once } from "node:events";
 import { type BrowserContext, chromium } from "playwright-core";
-import { chromiumCandidates } from "./chromium.ts";
+import { chromiumCandidates } from "#scenarios/printing/chromium.ts";
 
 export interface KeptBrowser {
   /** Its pages share one storage, as tabs of one device do. */

@@ -1,6 +1,6 @@
 /** Screens come when they are first opened, or when the browser has nothing else to do; without a server they say so. */
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { launchChromium } from "./chromium.ts";
+import { launchChromium } from "#scenarios/printing/chromium.ts";
 import { type PitLaptop, startPitLaptop } from "./pit-laptop.ts";
 
 let laptop: PitLaptop;

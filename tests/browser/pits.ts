@@ -1,5 +1,5 @@
 /** The pits of a test: a pit laptop with the demo team, one browser, and people who open their devices in it. */
-import { launchChromium } from "./chromium.ts";
+import { launchChromium } from "#scenarios/printing/chromium.ts";
 import { openNewDevice, openPerson, type Person, type PersonOptions } from "./person.ts";
 import { type PitLaptop, startPitLaptop } from "./pit-laptop.ts";
 

@@ -1,5 +1,5 @@
 /**
- * A real Chromium for the browser tests: the one that a registry package
+ * A real Chromium for printing and for the browser tests: the one that a registry package
  * carries, or, where that does not run, one that is installed on the machine.
  */
 import { existsSync } from "node:fs";
@@ -16,7 +16,7 @@ const installed = [
 ];
 
 /**
- * No traffic of the browser's own: nothing but the page under test speaks to anybody. The package's own list of options
+ * No traffic of the browser's own: nothing but the page that is opened speaks to anybody. The package's own list of options
  * is for one page in one process, and ends the browser when one of several devices closes.
  */
 const quiet = [

@@ -1,0 +1,6 @@
+/** The pages to be printed and their look, loaded together. */
+import "./print.css";
+import "./print-paper.css";
+
+export { SetupPrintScreen } from "./setup-print-screen.tsx";
+export { TeamPrintScreen } from "./team-print-screen.tsx";
