@@ -8,7 +8,7 @@ import { PencilBox } from "./pencil-box.tsx";
 const { bench, columns } = print;
 
 /** What to do at the bench in the safe order, below what can hurt there. */
-export function BenchPrint(props: { mounted: RiderBike; sequence: BenchSequence }) {
+export function BenchPrint(props: { mounted: RiderBike; sequence: BenchSequence; occasion: string }) {
   const view = createMemo(() => benchPrintView(props.mounted, props.sequence));
   return (
     <section class="print-bench">
@@ -31,6 +31,12 @@ export function BenchPrint(props: { mounted: RiderBike; sequence: BenchSequence 
         <p>{bench.order}</p>
         <table class="print-steps">
           <thead>
+            <tr>
+              {/* The head is repeated on the next page, which is then known by itself. */}
+              <th scope="colgroup" colspan="8">
+                {props.occasion}
+              </th>
+            </tr>
             <tr>
               <th scope="col">{columns.step}</th>
               <th scope="col">{columns.adjuster}</th>

@@ -7,6 +7,7 @@ import { baselineSags } from "#core/advice/weekend-setup.ts";
 import { settledValue } from "#core/ledger/ledger.ts";
 import type { SetupSheet, SheetRow } from "#core/planning/setup-sheet.ts";
 import type { TypedQuantity } from "#core/quantity/unit.ts";
+import { type AdjusterPath, parseAdjusterPath } from "#core/team/adjuster.ts";
 import { type End, ends, type Place, suspensionOf, tyreOf } from "#core/team/place.ts";
 
 export interface PrintedRow {
@@ -68,9 +69,16 @@ export function valueInPrint(value: TypedQuantity | undefined): string {
   return value ? formatQuantity(value) : print.none;
 }
 
+/** What an adjuster is called where the end of the bike is said already: "Main pressure", "Tyre pressure". */
+export function nameAtEnd(path: AdjusterPath): string {
+  const kind = parseAdjusterPath(path)?.kind;
+  if (kind === undefined) return path;
+  return kind === "tyre-pressure" ? print.tyrePressure : common.adjusters[kind];
+}
+
 function printedRow(row: SheetRow): PrintedRow {
   return {
-    name: adjusterLabel(row.path),
+    name: nameAtEnd(row.path),
     baseline: valueInPrint(row.baseline),
     weekend: valueInPrint(row.weekend),
     bench: valueInPrint(row.bench),

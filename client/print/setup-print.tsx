@@ -63,14 +63,18 @@ export function SetupPrint(props: { sheet: SetupSheet }) {
         <strong>{print.sag.title}</strong>
         <For each={view().sags}>
           {(sag) => (
-            <span class="print-sag">
+            <span>
               {sag} <PencilBox /> {print.sag.millimetres}
             </span>
           )}
         </For>
       </p>
-      <BenchPrint mounted={props.sheet.mounted} sequence={props.sheet.sequence} />
-      <RuledLines title={print.notes} count={8} />
+      <BenchPrint
+        mounted={props.sheet.mounted}
+        sequence={props.sheet.sequence}
+        occasion={[head().title, head().lines[0]].join(". ")}
+      />
+      <RuledLines title={print.notes} count={4} />
     </>
   );
 }

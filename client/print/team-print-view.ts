@@ -1,12 +1,11 @@
 /** The team's sheet for one session as it is printed: for each end of the bikes a table, a row a rider. */
-import { common } from "#client/text/english/common.ts";
 import { print } from "#client/text/english/print.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { describeSheetProblem, type SheetResult, setupSheet } from "#core/planning/setup-sheet.ts";
-import { type AdjusterPath, adjusterPaths, parseAdjusterPath } from "#core/team/adjuster.ts";
+import { type AdjusterPath, adjusterPaths } from "#core/team/adjuster.ts";
 import { type End, ends } from "#core/team/place.ts";
 import { mountedAdjusters, type RiderBike, riderBikes } from "#core/team/roster.ts";
-import { isAt, onTheBikeInPrint, valueInPrint } from "./setup-print-view.ts";
+import { isAt, nameAtEnd, onTheBikeInPrint, valueInPrint } from "./setup-print-view.ts";
 
 /** What to set and what is there; undefined where this bike has no such adjuster. */
 export type PrintedCell = { readonly target: string; readonly now: string; readonly standing: string } | undefined;
@@ -22,8 +21,7 @@ export interface PrintedRider {
 export interface PrintedEnd {
   readonly end: End;
   readonly title: string;
-  /** Part and adjuster over each column. */
-  readonly columns: readonly { readonly place: string; readonly name: string }[];
+  readonly columns: readonly string[];
   readonly riders: readonly PrintedRider[];
 }
 
@@ -41,7 +39,7 @@ export function teamPrintView(ledger: Ledger, weekendId: string, sessionId: stri
     return {
       end,
       title: print.ends[end],
-      columns: paths.map(columnOf),
+      columns: paths.map(nameAtEnd),
       riders: team.map(({ mounted, result }) => printedRider(mounted, result, paths)),
     };
   });
@@ -56,13 +54,6 @@ function pathsAt(end: End, team: readonly RiderBike[]): readonly AdjusterPath[] 
     ),
   );
   return adjusterPaths.filter((path) => there.has(path));
-}
-
-function columnOf(path: AdjusterPath): { readonly place: string; readonly name: string } {
-  const address = parseAdjusterPath(path);
-  return address
-    ? { place: common.places[address.place], name: common.adjusters[address.kind] }
-    : { place: "", name: path };
 }
 
 function printedRider(mounted: RiderBike, result: SheetResult, paths: readonly AdjusterPath[]): PrintedRider {

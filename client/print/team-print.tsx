@@ -13,15 +13,7 @@ export function TeamPrint(props: { tables: readonly PrintedEnd[] }) {
           <thead>
             <tr>
               <th scope="col">{print.columns.rider}</th>
-              <For each={table.columns}>
-                {(column) => (
-                  <th scope="col">
-                    {column.place}
-                    <br />
-                    {column.name}
-                  </th>
-                )}
-              </For>
+              <For each={table.columns}>{(column) => <th scope="col">{column}</th>}</For>
             </tr>
           </thead>
           <tbody>
@@ -40,16 +32,15 @@ export function TeamPrint(props: { tables: readonly PrintedEnd[] }) {
                         <td>
                           <Show when={cell} fallback={print.none}>
                             {(shown) => (
-                              <div class="print-cell">
-                                <span>
+                              <>
+                                <div class="print-cell">
                                   <strong>{shown().target}</strong>
-                                  <br />
-                                  <small>
-                                    {shown().now} <em>{shown().standing}</em>
-                                  </small>
-                                </span>
-                                <PencilBox />
-                              </div>
+                                  <PencilBox />
+                                </div>
+                                <small>
+                                  {shown().now} <em>{shown().standing}</em>
+                                </small>
+                              </>
                             )}
                           </Show>
                         </td>

@@ -29,7 +29,7 @@ export const print = {
   state: (moment: string, entries: number) =>
     `This may be old: state of ${moment}, the newest of ${entries} entries on this device.`,
   noState: "This may be old: there is no entry on this device.",
-  ends: { front: "Front", rear: "Rear" } satisfies Record<End, string>,
+  ends: { front: "Front: fork and tyre", rear: "Rear: shock and tyre" } satisfies Record<End, string>,
   columns: {
     adjuster: "Adjuster",
     baseline: "Baseline",
@@ -48,11 +48,12 @@ export const print = {
   states: {
     "to set": "",
     set: "",
-    adjusted: "on purpose",
+    adjusted: "adjusted",
     reported: "rider says",
     disputed: "look at the bike",
     "no value": "",
   } satisfies Record<RowState, string>,
+  tyrePressure: "Tyre pressure",
   inDispute: "in dispute",
   none: "–",
   notKnown: "not known",
