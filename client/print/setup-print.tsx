@@ -33,7 +33,7 @@ export function SetupPrint(props: { sheet: SetupSheet }) {
             <tbody>
               <tr class="print-group">
                 <th scope="rowgroup" colspan="6">
-                  {group.title}
+                  <strong>{group.title}</strong>
                 </th>
               </tr>
               <For each={group.rows}>

@@ -14,11 +14,3 @@ export function parseRunTime(text: string): number | undefined {
   const total = Number(minutes) * 60 + Number(`${seconds}.${fraction ?? 0}`);
   return total > 0 && total <= LONGEST_SECONDS ? total : undefined;
 }
-
-/** "3:45", "3:45.2". */
-export function formatRunTime(totalSeconds: number): string {
-  const thousandths = Math.round(totalSeconds * 1000);
-  const minutes = Math.floor(thousandths / 60_000);
-  const [whole, fraction] = String((thousandths % 60_000) / 1000).split(".");
-  return `${minutes}:${(whole ?? "0").padStart(2, "0")}${fraction === undefined ? "" : `.${fraction}`}`;
-}

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { formatRunTime, parseRunTime } from "#client/trackside/run-time.ts";
+import { parseRunTime } from "#client/trackside/run-time.ts";
+import { formatRunTime } from "#client/widgets/format-run-time.ts";
 
 describe("a run's time", () => {
   it.each([
