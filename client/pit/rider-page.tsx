@@ -2,6 +2,7 @@ import { A, useParams, useSearchParams } from "@solidjs/router";
 import { createMemo, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
 import { pit } from "#client/text/pit.ts";
+import { print } from "#client/text/print.ts";
 import { trade } from "#client/text/trade.ts";
 import { createRainLock } from "#client/widgets/create-rain-lock.ts";
 import { RainLockButton, RainLocked } from "#client/widgets/rain-lock.tsx";
@@ -65,6 +66,9 @@ export function RiderPage() {
                   {(plate) => <span class="tag">{pit.board.plate(plate())}</span>}
                 </Show>
               </h1>
+              <A href={`/print/rider/${mounted().riderId}${chosen.query()}`} class="button">
+                {print.links.sheet}
+              </A>
             </div>
             <details>
               <summary class="pit-summary">

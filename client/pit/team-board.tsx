@@ -3,6 +3,7 @@ import { createMemo, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
 import { jobQueue as words } from "#client/text/job-queue.ts";
 import { pit } from "#client/text/pit.ts";
+import { print } from "#client/text/print.ts";
 import { rulesText } from "#client/text/rules.ts";
 import { createWallClock } from "#client/widgets/create-wall-clock.ts";
 import { createChosenSession } from "./chosen-session.ts";
@@ -82,6 +83,12 @@ export function TeamBoard() {
           </div>
         </div>
         <div class="row">
+          <A href={`/print/team${chosen.query()}`} class="button">
+            {print.links.team}
+          </A>
+          <A href={`/print/weekend${chosen.query()}`} class="button">
+            {print.links.report}
+          </A>
           <WeekendLinks weekendId={chosen.programme()?.weekendId} />
           <A href="/pit/rules" class="button">
             {rulesText.link}

@@ -50,9 +50,12 @@ function changeText({ path, from, to }: Change): string {
 export function outcomeText(outcome: ChangeOutcome): string {
   if (outcome.is !== "ridden") return outcomes[outcome.is];
   const { before, after, complaints, sameSession } = outcome;
-  const said = ends
-    .filter((end) => complaints[end].before !== undefined || complaints[end].after !== undefined)
-    .map((end) => outcomes.complaints(end, complaints[end]));
+  const spoken = ends.filter((end) => complaints[end].before !== undefined || complaints[end].after !== undefined);
+  const complained = spoken.filter((end) => complaints[end].before !== 0 || complaints[end].after !== 0);
+  const said =
+    complained.length === 0 && spoken.length > 0
+      ? [outcomes.noComplaints]
+      : complained.map((end) => outcomes.complaints(end, complaints[end]));
   const facts = [timeText(outcome.seconds), ...(sameSession ? [] : [outcomes.otherSession]), ...said];
   return `${outcomes.compared(before, after)} ${facts.join(", ")}.`;
 }

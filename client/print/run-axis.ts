@@ -3,7 +3,7 @@ import type { ReportedRun } from "#core/planning/weekend-report.ts";
 import type { Programme } from "#core/weekend/programme.ts";
 
 /** Width of a chart, and the edges of its plot, in its own units; text is 10 of them high. */
-export const chart = { width: 560, left: 120, right: 545 } as const;
+export const chart = { width: 560, left: 150, right: 545 } as const;
 
 export interface SessionMark {
   /** Where its first run stands. */

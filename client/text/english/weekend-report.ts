@@ -49,7 +49,7 @@ export const weekendReport = {
     outcome: "Afterwards",
     line: (adjuster: string, from: string, to: string) => `${adjuster} ${from} → ${to}`,
     first: (adjuster: string, to: string) => `${adjuster} set to ${to}`,
-    still: (adjuster: string, value: string) => `${adjuster} ${value}, seen on the bike`,
+    still: (adjuster: string, value: string) => `${adjuster} still ${value}`,
     withdrawn: "withdrawn",
     more: (count: number) => (count === 1 ? "and 1 more" : `and ${count} more`),
     answers: (run: number) => `Answers run ${run}.`,
@@ -64,6 +64,7 @@ export const weekendReport = {
     sameTime: "the same time",
     noTimes: "no two times",
     otherSession: "in another session",
+    noComplaints: "no complaint in either",
     complaints: (end: End, { before, after }: Complaints) =>
       `${end} ${before === undefined ? "unsaid" : before} → ${after === undefined ? "unsaid" : after} complaints`,
   },

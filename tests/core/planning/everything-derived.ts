@@ -13,12 +13,14 @@ import { confirmationEntry } from "#core/planning/entries.ts";
 import { jobQueue } from "#core/planning/job-queue.ts";
 import { movePart } from "#core/planning/move-part.ts";
 import { partHistory } from "#core/planning/part-history.ts";
+import { newestEntry } from "#core/planning/newest-entry.ts";
 import { riddenSag } from "#core/planning/ridden-sag.ts";
 import { adviceOnRun } from "#core/planning/run-advice.ts";
 import { answerToRun } from "#core/planning/run-answer.ts";
 import { sendBackEntry, standingSendBacks } from "#core/planning/sent-back.ts";
 import { serviceStatus } from "#core/planning/service-status.ts";
 import { describeSheetProblem, setupSheet } from "#core/planning/setup-sheet.ts";
+import { weekendReport } from "#core/planning/weekend-report.ts";
 import { courseTypes } from "#core/team/course-type.ts";
 import { partsKeptAside, placesOf } from "#core/team/parts-on-bike.ts";
 import { baselineKind, partKind, riderKind } from "#core/team/record-kinds.ts";
@@ -61,6 +63,8 @@ export function everythingDerived(ledger: Ledger) {
           .map(({ value }) => value && baselineEvidence(ledger, value, runsByRider(ledger).get("alder"))),
       ),
     outliers: baselineOutliers(ledger, baselineMatrix(ledger)),
+    newest: newestEntry(ledger),
+    reports: plans.map(({ plan }) => plan && weekendReport(ledger, plan.weekendId)),
     approvals: plans.map(({ plan }) => plan && approvals(ledger, { weekend: plan.weekendId })),
     sheets: riders.flatMap((rider) =>
       plans.flatMap(({ plan }) => plan?.sessions.map(({ id }) => setupSheet(ledger, plan.weekendId, id, rider)) ?? []),
