@@ -4,6 +4,7 @@ import type { BenchSequence } from "#core/advice/bench-sequence.ts";
 import type { RiderBike } from "#core/team/roster.ts";
 import { benchPrintView } from "./bench-print-view.ts";
 import { PencilBox } from "./pencil-box.tsx";
+import { PrintedCautions } from "./printed-cautions.tsx";
 
 const { bench, columns } = print;
 
@@ -12,12 +13,7 @@ export function BenchPrint(props: { mounted: RiderBike; sequence: BenchSequence;
   const view = createMemo(() => benchPrintView(props.mounted, props.sequence));
   return (
     <section class="print-bench">
-      <div class="print-cautions">
-        <h3>{bench.cautionsTitle}</h3>
-        <ul>
-          <For each={[...bench.cautions, ...view().cautions]}>{(sentence) => <li>{sentence}</li>}</For>
-        </ul>
-      </div>
+      <PrintedCautions more={view().cautions} />
       <h3>{bench.title}</h3>
       <Show when={view().blocked.length > 0}>
         <div class="print-cautions">

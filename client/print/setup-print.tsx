@@ -17,6 +17,9 @@ export function SetupPrint(props: { sheet: SetupSheet }) {
   return (
     <>
       <PageHead title={head().title} aside={head().aside} lines={head().lines} />
+      <p>
+        <strong>{print.first}</strong>
+      </p>
       <table class="print-setup">
         <thead>
           <tr>

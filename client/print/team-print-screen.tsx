@@ -5,6 +5,7 @@ import { createChosenPrint } from "./create-chosen-print.ts";
 import { occasionLines } from "./occasion-lines.ts";
 import { PageHead } from "./page-head.tsx";
 import { PrintFrame } from "./print-frame.tsx";
+import { PrintedCautions } from "./printed-cautions.tsx";
 import { RuledLines } from "./ruled-lines.tsx";
 import { TeamPrint } from "./team-print.tsx";
 import { teamPrintView } from "./team-print-view.ts";
@@ -27,8 +28,11 @@ export function TeamPrintScreen() {
         aside={chosen.session()?.session.name ?? ""}
         lines={occasionLines(chosen.programme(), chosen.session())}
       />
-      <p>{print.team.hint}</p>
+      <p>
+        <strong>{print.first}</strong> {print.team.hint}
+      </p>
       <TeamPrint tables={tables()} />
+      <PrintedCautions more={[]} />
       <RuledLines title={print.notes} count={4} />
     </PrintFrame>
   );

@@ -93,9 +93,9 @@ export const print = {
       "lower of tyre and rim maximum": "stay below the lower of the two maxima marked on tyre and rim.",
     } satisfies Record<BenchCaution, string>,
   },
+  first: "Gas under pressure, springs under load: read “Before you touch the bike” first.",
   notes: "Notes",
   team: {
     hint: "Large: what to set at the bench. Small: what is on the bike. The box is for what you read.",
-    notes: "Notes",
   },
 } as const;
