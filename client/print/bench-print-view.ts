@@ -1,5 +1,6 @@
 /** The bench sequence as it is printed: step by step, with the readings to expect and what to mind. */
-import { print } from "#client/text/english/print.ts";
+import { print } from "#client/text/print.ts";
+import { trade } from "#client/text/trade.ts";
 import { adjusterLabel } from "#client/widgets/adjuster-label.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
 import { type BenchCaution, type BenchSequence, type BenchStep, benchCautions } from "#core/advice/bench-sequence.ts";
@@ -30,7 +31,7 @@ export function benchPrintView(mounted: RiderBike, { steps, blocked }: BenchSequ
   return {
     steps: steps.map((step, index) => printedStep(mounted, step, index + 1)),
     cautions: benchCautions.flatMap((caution) => stepsWith(steps, caution)),
-    blocked,
+    blocked: blocked.map(trade.limit),
   };
 }
 

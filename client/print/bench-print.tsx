@@ -1,5 +1,5 @@
 import { createMemo, For, Show } from "solid-js";
-import { print } from "#client/text/english/print.ts";
+import { print } from "#client/text/print.ts";
 import type { BenchSequence } from "#core/advice/bench-sequence.ts";
 import type { RiderBike } from "#core/team/roster.ts";
 import { benchPrintView } from "./bench-print-view.ts";

@@ -1,11 +1,11 @@
 /** What was changed and what came of it, as lines of the report. */
+import { trade } from "#client/text/trade.ts";
 import { weekendReport } from "#client/text/weekend-report.ts";
 import { adjusterLabel } from "#client/widgets/adjuster-label.ts";
 import { formatMoment, formatNumber, formatQuantity } from "#client/widgets/format.ts";
 import { memberName } from "#client/widgets/member-name.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import type { ChangeOutcome } from "#core/planning/change-outcome.ts";
-import { describeCause } from "#core/planning/changelog-text.ts";
 import type { ReportedChanges } from "#core/planning/weekend-report.ts";
 import { ends } from "#core/team/place.ts";
 import type { Change } from "#core/weekend/changelog.ts";
@@ -32,7 +32,7 @@ export function changeRow(ledger: Ledger, { changes, answers, outcome }: Reporte
     when: formatMoment(made.at),
     who: memberName(ledger, made.by),
     what: [...inOrder.slice(0, NAMED).map(changeText), ...(left > 0 ? [words.more(left)] : [])],
-    why: [describeCause(made), ...(answers === undefined ? [] : [words.answers(answers)])].join(" "),
+    why: [trade.cause(made), ...(answers === undefined ? [] : [words.answers(answers)])].join(" "),
     outcome: outcomeText(outcome),
   };
 }

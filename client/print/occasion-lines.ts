@@ -1,6 +1,6 @@
 /** What stands at the head and the foot of every printed page: the occasion, and how old it may be. */
-import { common } from "#client/text/english/common.ts";
-import { print } from "#client/text/english/print.ts";
+import { common } from "#client/text/common.ts";
+import { print } from "#client/text/print.ts";
 import { formatMoment, formatNumber, formatQuantity } from "#client/widgets/format.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { newestEntry } from "#core/planning/newest-entry.ts";

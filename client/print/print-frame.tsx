@@ -1,8 +1,8 @@
 import { A } from "@solidjs/router";
 import { createMemo, createSignal, type JSX, onCleanup, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
-import { common } from "#client/text/english/common.ts";
-import { print } from "#client/text/english/print.ts";
+import { common } from "#client/text/common.ts";
+import { print } from "#client/text/print.ts";
 import { Choice } from "#client/widgets/choice.tsx";
 import type { ChosenPrint } from "./create-chosen-print.ts";
 import { ageLines } from "./occasion-lines.ts";

@@ -1,5 +1,5 @@
 import { For, Show } from "solid-js";
-import { print } from "#client/text/english/print.ts";
+import { print } from "#client/text/print.ts";
 import { formatMoment } from "#client/widgets/format.ts";
 import { WeekendChoice } from "#client/widgets/weekend-choice.tsx";
 import type { ChosenPrint } from "./create-chosen-print.ts";

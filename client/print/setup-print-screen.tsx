@@ -1,8 +1,9 @@
 import { useParams } from "@solidjs/router";
 import { createMemo, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
-import { print } from "#client/text/english/print.ts";
-import { describeSheetProblem, setupSheet } from "#core/planning/setup-sheet.ts";
+import { print } from "#client/text/print.ts";
+import { trade } from "#client/text/trade.ts";
+import { setupSheet } from "#core/planning/setup-sheet.ts";
 import { createChosenPrint } from "./create-chosen-print.ts";
 import { PrintFrame } from "./print-frame.tsx";
 import { SetupPrint } from "./setup-print.tsx";
@@ -22,7 +23,7 @@ export function SetupPrintScreen() {
   };
   const problem = () => {
     const found = result();
-    return found.ok ? "" : describeSheetProblem(found.problem);
+    return found.ok ? "" : trade.sheetProblem(found.problem);
   };
   const back = () =>
     device.member()?.role === "rider"

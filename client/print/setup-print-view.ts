@@ -1,6 +1,7 @@
 /** A rider's setup sheet as it is printed: one line an adjuster, those of the front first. */
-import { common } from "#client/text/english/common.ts";
-import { print } from "#client/text/english/print.ts";
+import { common } from "#client/text/common.ts";
+import { print } from "#client/text/print.ts";
+import { trade } from "#client/text/trade.ts";
 import { adjusterLabel } from "#client/widgets/adjuster-label.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
 import { baselineSags } from "#core/advice/weekend-setup.ts";
@@ -95,6 +96,8 @@ function remarksOn({ setup, rows }: SetupSheet): readonly string[] {
     ...(shares.length > 1 ? [print.blend] : []),
     ...(types === "" ? [] : [print.missingTypes(types)]),
     ...(setup.fitted ? [] : [print.notFitted]),
-    ...rows.flatMap(({ path, problems }) => problems.map((problem) => print.refused(adjusterLabel(path), problem))),
+    ...rows.flatMap(({ path, problems }) =>
+      problems.map((problem) => print.refused(adjusterLabel(path), trade.setupProblem(problem))),
+    ),
   ];
 }

@@ -1,5 +1,5 @@
 import { createMemo, For } from "solid-js";
-import { print } from "#client/text/english/print.ts";
+import { print } from "#client/text/print.ts";
 import type { SetupSheet } from "#core/planning/setup-sheet.ts";
 import { BenchPrint } from "./bench-print.tsx";
 import { headLines } from "./occasion-lines.ts";

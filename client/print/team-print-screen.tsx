@@ -1,6 +1,6 @@
 import { createMemo } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
-import { print } from "#client/text/english/print.ts";
+import { print } from "#client/text/print.ts";
 import { createChosenPrint } from "./create-chosen-print.ts";
 import { occasionLines } from "./occasion-lines.ts";
 import { PageHead } from "./page-head.tsx";

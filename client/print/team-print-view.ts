@@ -1,7 +1,8 @@
 /** The team's sheet for one session as it is printed: for each end of the bikes a table, a row a rider. */
-import { print } from "#client/text/english/print.ts";
+import { print } from "#client/text/print.ts";
+import { trade } from "#client/text/trade.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
-import { describeSheetProblem, type SheetResult, setupSheet } from "#core/planning/setup-sheet.ts";
+import { type SheetResult, setupSheet } from "#core/planning/setup-sheet.ts";
 import { type AdjusterPath, adjusterPaths } from "#core/team/adjuster.ts";
 import { type End, ends } from "#core/team/place.ts";
 import { mountedAdjusters, type RiderBike, riderBikes } from "#core/team/roster.ts";
@@ -62,7 +63,7 @@ function printedRider(mounted: RiderBike, result: SheetResult, paths: readonly A
   return {
     name: rider.name,
     plate: rider.plate === undefined ? "" : print.plate(rider.plate),
-    problem: result.ok ? undefined : describeSheetProblem(result.problem),
+    problem: result.ok ? undefined : trade.sheetProblem(result.problem),
     cells: paths.map((path) => {
       const row = rows.get(path);
       if (!row) return undefined;

@@ -1,5 +1,5 @@
 import { For, Show } from "solid-js";
-import { print } from "#client/text/english/print.ts";
+import { print } from "#client/text/print.ts";
 import { PencilBox } from "./pencil-box.tsx";
 import type { PrintedEnd } from "./team-print-view.ts";
 
