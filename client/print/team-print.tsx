@@ -9,8 +9,13 @@ export function TeamPrint(props: { tables: readonly PrintedEnd[] }) {
     <For each={props.tables}>
       {(table) => (
         <table class="print-team">
-          <caption>{table.title}</caption>
           <thead>
+            <tr>
+              {/* Not a caption, which is not repeated on the next page. */}
+              <th scope="colgroup" colspan={table.columns.length + 1}>
+                {table.title}
+              </th>
+            </tr>
             <tr>
               <th scope="col">{print.columns.rider}</th>
               <For each={table.columns}>{(column) => <th scope="col">{column}</th>}</For>

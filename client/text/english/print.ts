@@ -58,7 +58,6 @@ export const print = {
   none: "–",
   notKnown: "not known",
   leakBelow: (reading: string) => `below ${reading} it lost air`,
-  target: (value: string) => `set ${value}`,
   now: (value: string) => `now ${value}`,
   blend: "The baseline is a blend of the rider's own, in parts of the course.",
   missingTypes: (types: string) => `No own baseline for ${types}: the other baselines stand in.`,
