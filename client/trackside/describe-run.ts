@@ -3,8 +3,8 @@
 import { sections } from "#client/text/sections.ts";
 import { trackside } from "#client/text/trackside.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
-import { sectionName } from "#client/widgets/section-name.ts";
 import { formatRunTime } from "#client/widgets/format-run-time.ts";
+import { sectionName } from "#client/widgets/section-name.ts";
 import { type End, ends } from "#core/team/place.ts";
 import type { EndFeedback, Run } from "#core/weekend/run.ts";
 import { asked } from "./run-draft.ts";
