@@ -3,7 +3,7 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Browser } from "playwright-core";
-import { launchChromium } from "./chromium.ts";
+import { launchChromium } from "#scenarios/printing/chromium.ts";
 
 const folder = fileURLToPath(new URL("../../client/public/", import.meta.url));
 

@@ -25,6 +25,7 @@ function runsWith(times: readonly (number | undefined)[], changed: readonly numb
       by: "mia",
       at: `2026-05-29T10:0${index}:00.000Z`,
       decision: undefined,
+      isDecisionDisputed: false,
       run: {
         bike: "alder-1",
         weekend: "kestrel",
