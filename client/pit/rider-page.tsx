@@ -2,23 +2,19 @@ import { A, useParams, useSearchParams } from "@solidjs/router";
 import { createMemo, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
 import { pit } from "#client/text/pit.ts";
-import { print } from "#client/text/print.ts";
 import { trade } from "#client/text/trade.ts";
 import { createRainLock } from "#client/widgets/create-rain-lock.ts";
 import { RainLockButton, RainLocked } from "#client/widgets/rain-lock.tsx";
 import { BenchSection } from "./bench-section.tsx";
-import { BikesLink } from "./bikes/bikes-link.tsx";
 import { changeLines } from "./change-lines.ts";
 import { ChangelogSection } from "./changelog-section.tsx";
 import { createChosenSession } from "./chosen-session.ts";
-import { conditionsLine } from "./conditions-line.ts";
 import { createRiderBench } from "./create-rider-bench.ts";
 import { FeedbackSection } from "./feedback-section.tsx";
 import { lockedBench } from "./locked-bench.ts";
 import { PitGate } from "./pit-gate.tsx";
-import { RiderDetails } from "./rider/rider-details.tsx";
+import { RiderAbout } from "./rider/rider-about.tsx";
 import { RiderTabs, tabOf } from "./rider-tabs.tsx";
-import { SessionPicker } from "./session-picker.tsx";
 import { UndoStrip } from "./undo-strip.tsx";
 import { WorkCautions } from "./work-cautions.tsx";
 
@@ -66,19 +62,8 @@ export function RiderPage() {
                   {(plate) => <span class="tag">{pit.board.plate(plate())}</span>}
                 </Show>
               </h1>
-              <A href={`/print/rider/${mounted().riderId}${chosen.query()}`} class="button">
-                {print.links.sheet}
-              </A>
             </div>
-            <details>
-              <summary class="pit-summary">
-                {pit.workingFor(chosen.programme()?.weekend.name ?? "", chosen.session()?.session.name ?? "")}
-              </summary>
-              <SessionPicker chosen={chosen} />
-            </details>
-            <BikesLink bench={bench} mounted={mounted()} />
-            <RiderDetails bench={bench} riderId={mounted().riderId} rider={mounted().rider} />
-            <Show when={conditionsLine(chosen.programme(), chosen.session())}>{(line) => <p>{line()}</p>}</Show>
+            <RiderAbout bench={bench} mounted={mounted()} />
             <UndoStrip bench={bench} />
             <RiderTabs bench={bench} changes={lines().length} chosen={tab()} />
             <div class="pit-rider" data-tab={tab()}>

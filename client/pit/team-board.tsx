@@ -42,7 +42,7 @@ export function TeamBoard() {
         <div>
           <h1 class="pit-queue-title">{words.title}</h1>
           <Show when={chosen.programme()} fallback={<p>{pit.noWeekend}</p>}>
-            {(plan) => pit.workingFor(plan().weekend.name, chosen.session()?.session.name ?? "")}
+            {(plan) => <p>{pit.workingFor(plan().weekend.name, chosen.session()?.session.name ?? "")}</p>}
           </Show>
         </div>
         <output aria-live="polite">{queue.notice() ?? location.state?.said}</output>

@@ -25,26 +25,27 @@ export function Shell(props: RouteSectionProps) {
       <header class="shell-bar" inert={isScreenLocked()}>
         <strong>{common.name}</strong>
         <StatusLine />
-        <span class="push" />
-        <Show when={device.member()}>
-          <A href="/find" class="button" aria-keyshortcuts="Control+/ Meta+/">
-            {common.find}
-          </A>
-        </Show>
-        <Show when={device.member()}>
-          {(member) => (
-            <A
-              href="/"
-              class="button"
-              aria-label={`${common.whoAreYou.holder(member().name)}. ${common.whoAreYou.change}`}
-            >
-              {member().name}
+        <div class="shell-acts">
+          <Show when={device.member()}>
+            <A href="/find" class="button" aria-keyshortcuts="Control+/ Meta+/">
+              {common.find}
             </A>
-          )}
-        </Show>
-        <button type="button" onClick={theme.change} aria-label={common.theme.switchTo(common.theme[theme.other()])}>
-          {common.theme[theme.other()]}
-        </button>
+          </Show>
+          <Show when={device.member()}>
+            {(member) => (
+              <A
+                href="/"
+                class="button"
+                aria-label={`${common.whoAreYou.holder(member().name)}. ${common.whoAreYou.change}`}
+              >
+                {member().name}
+              </A>
+            )}
+          </Show>
+          <button type="button" onClick={theme.change} aria-label={common.theme.switchTo(common.theme[theme.other()])}>
+            {common.theme[theme.other()]}
+          </button>
+        </div>
       </header>
       <Show when={update.isWaiting() && !isScreenLocked()}>
         <div class="shell-bar">

@@ -44,6 +44,7 @@ describe.sequential("the job queue", () => {
     await job.getByText(/^Done: \d+ settings on the bike/).waitFor();
     await mechanic.syncSays("On the server");
     await second.page.getByLabel("Weekend").selectOption({ label: "Kestrel Ridge Downhill" });
+    await second.sees("For Kestrel Ridge Downhill: Practice 1");
     await jobOf(second, "Bo Linden").waitFor();
     expect(await jobOf(second, "Rowan Alder").count()).toBe(0);
     const undo = job.getByRole("button", { name: "Undo" });

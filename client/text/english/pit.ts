@@ -15,6 +15,8 @@ export const pit = {
   who: "Who are you?",
   backToTeam: "Back to the team",
   sessionAt: (session: string, start: string) => `${session}, ${start}`,
+  /** What a phone folds away before the bench. */
+  aboutRider: "Weekend, bike, rider, printing",
   workingFor: (weekend: string, session: string) => `For ${weekend}: ${session}`,
   board: {
     enterCourse: "Enter course and conditions",
