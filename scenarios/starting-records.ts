@@ -9,6 +9,7 @@ import { createWriter, describeLedgerProblem } from "#core/ledger/write.ts";
 import { allKinds } from "#core/planning/all-kinds.ts";
 import type { UpdateStore } from "#server/store/update-store.ts";
 import { loadScenario } from "./gate/load-scenario.ts";
+import { moveWeekends } from "./move-weekends.ts";
 import { teamEntries, weekendEntries } from "./player/initial-entries.ts";
 import type { Scenario } from "./schema/scenario.ts";
 
@@ -23,6 +24,8 @@ export interface RecordSource {
   newId(): string;
   /** The time now, ISO 8601 in UTC. */
   now(): string;
+  /** The day on which the first weekend begins (ISO 8601); absent: as the files say. */
+  readonly firstDay?: string;
 }
 
 export type LoadResult =
@@ -50,7 +53,8 @@ export function loadTeam(store: UpdateStore, files: readonly string[], source: R
   if (store.documents().length > 0)
     problems.push("The data folder has records already; a team goes into an empty one.");
   if (!first || problems.length > 0) return { ok: false, problems };
-  const update = updateOf(first, scenarios, source);
+  const { firstDay } = source;
+  const update = updateOf(first, firstDay === undefined ? scenarios : moveWeekends(scenarios, firstDay), source);
   if (typeof update === "string") return { ok: false, problems: [update] };
   store.append([{ document: "team", update }]);
   return {

@@ -32,10 +32,18 @@ function loadDemoInto(folder) {
   if (existsSync(folder) && readdirSync(folder).length > 0) return;
   const done = spawnSync(
     process.execPath,
-    ["--import", "tsx", join(root, "scenarios", "load-team.ts"), "--data", folder],
+    ["--import", "tsx", join(root, "scenarios", "load-team.ts"), "--data", folder, "--first-day", tomorrow()],
     { cwd: root, stdio: ["ignore", "inherit", "inherit"] },
   );
   if (done.status !== 0) process.exit(done.status ?? 1);
+}
+
+/** The demo's first weekend begins then, whenever somebody tries it: a countdown to sessions of long ago says nothing. */
+function tomorrow() {
+  const day = new Date();
+  day.setDate(day.getDate() + 1);
+  const two = (number) => String(number).padStart(2, "0");
+  return `${day.getFullYear()}-${two(day.getMonth() + 1)}-${two(day.getDate())}`;
 }
 
 /** The server's own default is the same: `data` beside package.json. */

@@ -39,6 +39,25 @@ describe("the first records of a data folder", () => {
     expect(plan?.course, "the course is left for somebody to enter").toBeUndefined();
   });
 
+  it("begin on the day that is asked for: sessions keep their times, weekends their distance, over the end of a year", () => {
+    const store = createMemoryStore();
+    loadTeam(store, demoFiles, { ...source, firstDay: "2026-12-30" });
+    const ydoc = new Y.Doc();
+    const ledger = createLedger(createKindRegistry([...allKinds]));
+    connectDocument(ydoc, "team", ledger);
+    for (const update of store.load("team")) Y.applyUpdate(ydoc, update);
+    const kestrel = programme(ledger, "kestrel-ridge-2026");
+    expect(kestrel?.weekend.startsOn).toBe("2026-12-30");
+    expect(kestrel?.sessions.map(({ session }) => session.startsAt)).toEqual([
+      "2026-12-30T10:00",
+      "2026-12-30T15:00",
+      "2026-12-31T11:00",
+      "2027-01-01T13:30",
+    ]);
+    // 12 June to 17 July is 35 days.
+    expect(programme(ledger, "otter-hollow-2026")?.weekend.startsOn).toBe("2027-02-03");
+  });
+
   it("leave a store that holds something alone", () => {
     const store = createMemoryStore();
     loadTeam(store, demoFiles, source);
