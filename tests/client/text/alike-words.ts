@@ -1,0 +1,31 @@
+/** Texts that a language writes as English does, each with the reason; "…" stands for what is filled in. */
+import type { Language } from "#client/text/language.ts";
+
+type Reasons = Readonly<Record<string, string>>;
+
+/** Alike in every language. */
+export const alikeEverywhere: Reasons = {
+  Pitslate: "the program's name",
+  h: "unit",
+  "… h": "unit",
+  "… … h": "unit",
+  "… N": "unit",
+  "… mm": "unit",
+};
+
+/** Alike in one language besides. */
+export const alikeWords: Readonly<Record<Exclude<Language, "en">, Reasons>> = {
+  de: {
+    Name: "a German word too",
+    "Version …": "a German word too",
+    "Code …": "a German word too",
+    Session: "said so at races",
+    Sessions: "said so at races",
+    "Session …": "said so at races",
+    Service: "said so of suspension",
+    Feedback: "said so by riders and mechanics",
+    "Feedback (…)": "said so by riders and mechanics",
+    Sag: "the field's term",
+    Grip: "the field's term",
+  },
+};

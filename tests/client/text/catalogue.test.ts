@@ -1,0 +1,82 @@
+/** The texts of every language beside the English ones. A further language joins by its line in `alike-words.ts`. */
+import { describe, expect, it } from "vitest";
+import * as englishFirst from "#client/text/english/first-screens.ts";
+import * as englishWorkplaces from "#client/text/english/workplaces.ts";
+import { type Language, languages, setLanguage } from "#client/text/language.ts";
+import { loadFirstWords, withWords } from "#client/text/load-words.ts";
+import { words } from "#client/text/spoken.ts";
+import { alikeEverywhere, alikeWords } from "./alike-words.ts";
+import { markersIn, type Said, sayings, type Text, textsOf, unfilled } from "./filled-texts.ts";
+
+type Part = Parameters<typeof words>[0];
+const parts = Object.keys({ ...englishFirst, ...englishWorkplaces }) as Part[];
+
+const translations = languages.filter((tag) => tag !== "en");
+const english = await catalogueOf("en");
+
+/** A language's texts as a device loads them. */
+async function catalogueOf(language: Language): Promise<ReadonlyMap<string, Text>> {
+  setLanguage(language);
+  await loadFirstWords();
+  await withWords(async () => undefined)();
+  return textsOf(Object.fromEntries(parts.map((part) => [part, words(part)])));
+}
+
+/** Each English saying beside the translated one of the same text under the same filling. */
+function pairs(translated: ReadonlyMap<string, Text>): readonly { where: string; model: string; said: Said["text"] }[] {
+  return [...english].flatMap(([path, model]) => {
+    const text = translated.get(path);
+    const said = new Map(text === undefined ? [] : sayings(path, text).map((one) => [one.filling, one.text]));
+    return sayings(path, model).flatMap(({ filling, text: modelText }) =>
+      modelText === undefined ? [] : [{ where: `${path} (${filling})`, model: modelText, said: said.get(filling) }],
+    );
+  });
+}
+
+describe("The English texts", () => {
+  it("can each be filled in some way, else the languages are not compared", () => {
+    const silent = [...english].filter(([path, text]) => sayings(path, text).every((said) => said.text === undefined));
+    expect(silent.map(([path]) => path)).toEqual([]);
+  });
+
+  it("are none of them empty", () => {
+    expect([...english].filter(([, text]) => typeof text === "string" && text.trim() === "")).toEqual([]);
+  });
+});
+
+describe.each(translations)("The texts in %s", async (language) => {
+  const translated = await catalogueOf(language);
+  const alike = { ...alikeEverywhere, ...alikeWords[language as keyof typeof alikeWords] };
+
+  it("say something wherever English does", () => {
+    expect(pairs(translated).filter(({ said }) => said === undefined || said.trim() === "")).toEqual([]);
+  });
+
+  it("tell every fact that the English ones tell", () => {
+    const untold = pairs(translated).filter(
+      ({ model, said = "" }) => !markersIn(model).every((marker) => markersIn(said).includes(marker)),
+    );
+    expect(untold).toEqual([]);
+  });
+
+  it("are not English, but for words that are alike for a reason", () => {
+    const same = pairs(translated)
+      .filter(({ model, said }) => said === model && /\p{L}/u.test(unfilled(model)))
+      .filter(({ model }) => alike[unfilled(model).replace(/\b[012]\b/g, "…")] === undefined);
+    expect(same.map(({ where, said }) => `${where}: ${said}`)).toEqual([]);
+  });
+
+  it("have no English words left in them", () => {
+    const leftover = /\b(the|and|of|with|yet|this|what|when|been)\b/i;
+    expect(pairs(translated).filter(({ said = "" }) => leftover.test(unfilled(said)))).toEqual([]);
+  });
+
+  it("need every exception that is made for words that are alike", () => {
+    const same = new Set(
+      pairs(translated)
+        .filter(({ model, said }) => said === model)
+        .map(({ model }) => unfilled(model)),
+    );
+    expect(Object.keys(alike).filter((text) => !same.has(text))).toEqual([]);
+  });
+});
