@@ -15,6 +15,7 @@ describe("The language of a device", () => {
   it("is else the first that its owner reads and the program speaks", () => {
     expect(languageFor(null, ["nl-BE", "en-US"])).toBe("en");
     expect(languageFor(null, ["EN"])).toBe("en");
+    expect(languageFor(null, ["de-CH", "en-US"])).toBe("de");
   });
 
   it("is English when none of them is spoken, or what was kept is no language", () => {
