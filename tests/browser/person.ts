@@ -31,6 +31,8 @@ export interface PersonOptions {
   readonly width: number;
   readonly height: number;
   readonly hasTouch?: boolean;
+  /** What the owner reads (BCP 47); English without it. */
+  readonly locale?: string;
   /** Draws the times and lengths of this person's network. */
   readonly chance?: Chance;
 }
@@ -57,6 +59,7 @@ async function openDevice(
   const context: BrowserContext = await options.browser.newContext({
     viewport: { width: options.width, height: options.height },
     hasTouch: options.hasTouch ?? false,
+    ...(options.locale !== undefined && { locale: options.locale }),
   });
   const page = await context.newPage();
   page.setDefaultTimeout(WAIT_MS);
