@@ -16,6 +16,9 @@ export const data: Said<typeof model> = {
     unreadable: "Dieses Gerät konnte die Datei nicht öffnen. Wähl sie noch einmal.",
     notText:
       "Diese Datei ist kein Text in UTF-8. Speichere sie als UTF-8 (Tabellenprogramme bieten das neben CSV an) und wähl sie noch einmal.",
+    quotes: (line: number) =>
+      `Zeile ${line}: Ein Anführungszeichen wird nicht so geschlossen, wie CSV es verlangt. Speichere die Tabelle noch einmal als CSV.`,
+    noTable: "In dieser Datei ist keine Tabelle: Sie braucht eine Zeile mit den Spaltennamen und Zeilen darunter.",
     reading: "Lese die Datei …",
     writing: "Schreibe …",
     notLoaded:

@@ -12,14 +12,24 @@ import type { trade as model } from "../english/trade.ts";
 import { quantityText } from "../quantity-text.ts";
 import type { Said } from "../spoken.ts";
 import { common } from "./common.ts";
+import { sheet } from "./pit-sheet.ts";
 import { chapterText, ruleText } from "./rule-text.ts";
 import { ruleWords } from "./rule-words.ts";
 import { service } from "./service.ts";
+import { trackside } from "./trackside.ts";
 import { adjusterName, symptomNames } from "./trade-names.ts";
 
 export const trade: Said<typeof model> = {
   adjuster: adjusterName,
   symptoms: symptomNames,
+  feelings: {
+    ...trackside.feelings.start,
+    ...trackside.feelings.middle,
+    ...trackside.feelings.end,
+    ...trackside.feelings.returnSpeed,
+    slides: trackside.feelings.grip.slides,
+  },
+  provenances: sheet.provenance,
   rule: ruleWords,
   reason,
   limit,
