@@ -5,11 +5,13 @@ import { type FirstWords, speak, type WorkplaceWords } from "./spoken.ts";
 const firstScreens: Record<Language, () => Promise<FirstWords>> = {
   en: () => import("./english/first-screens.ts"),
   de: () => import("./german/first-screens.ts"),
+  es: () => import("./spanish/first-screens.ts"),
 };
 
 const workplaces: Record<Language, () => Promise<WorkplaceWords>> = {
   en: () => import("./english/workplaces.ts"),
   de: () => import("./german/workplaces.ts"),
+  es: () => import("./spanish/workplaces.ts"),
 };
 
 /** The texts of the first screen, before its code. */

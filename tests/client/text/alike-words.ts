@@ -28,4 +28,8 @@ export const alikeWords: Readonly<Record<Exclude<Language, "en">, Reasons>> = {
     Sag: "the field's term",
     Grip: "the field's term",
   },
+  es: {
+    Sag: "the field's term",
+    "sag …": "the field's term",
+  },
 };

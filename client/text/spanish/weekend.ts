@@ -1,0 +1,78 @@
+/** Spanish texts of creating and changing a weekend. */
+import type { weekend as model } from "../english/weekend.ts";
+import type { Said } from "../spoken.ts";
+
+export const weekend: Said<typeof model> = {
+  newLink: "Nuevo fin de semana",
+  changeLink: "Cambiar este fin de semana",
+  newTitle: "Nuevo fin de semana",
+  changeTitle: "Cambiar el fin de semana",
+  unknown: "Este fin de semana no está en este dispositivo.",
+  name: "Nombre",
+  startsOn: "Primer día",
+  startsOnHint: "Si el primer día se mueve, las sesiones se mueven con él.",
+  venue: "Sede",
+  chooseVenue: "Elige la sede",
+  newVenue: "Una sede nueva",
+  knownVenue: (name: string, altitude: string) => `${name}, ${altitude}`,
+  venueName: "Nombre de la sede",
+  venueAltitude: "Altitud de la sede",
+  venueAltitudeHint: "Del centro de la pista, sobre el nivel del mar.",
+  sessions: "Sesiones",
+  sessionsHint: "Días y horas son los locales de la sede.",
+  newSessionsHint:
+    "Días y horas son los locales de la sede. Las horas de abajo son solo un comienzo: ponlas según el programa.",
+  session: (number: number) => `Sesión ${number}`,
+  sessionName: "Nombre",
+  purpose: "Qué es",
+  purposes: { practice: "entrenamiento", qualifying: "clasificatoria", race: "final" },
+  day: "Día",
+  time: "Salida",
+  firstSessions: {
+    practice: (number: number) => `Entrenamiento ${number}`,
+    qualifying: "Clasificatoria",
+    race: "Final",
+  },
+  add: "Añadir una sesión",
+  remove: (name: string) => `Quitar ${name}`,
+  keep: (name: string) => `Conservar ${name}`,
+  removed: (name: string) => `${name} se quita al guardar.`,
+  runsStay: (count: number) =>
+    count === 1
+      ? "Tiene 1 bajada apuntada. Se queda en el historial."
+      : `Tiene ${count} bajadas apuntadas. Se quedan en el historial.`,
+  reason: "Por qué se quita",
+  reasonStart: "No se ha hecho",
+  fieldNames: {
+    name: "nombre",
+    startsOn: "primer día",
+    venue: "sede",
+    altitude: "altitud",
+    purpose: "qué es",
+    startsAt: "salida",
+  },
+  theWeekend: "Fin de semana",
+  theVenue: "Sede",
+  needsFirstDay: "Fin de semana, primer día: una fecha se escribe como 2026-05-29.",
+  needsDay: (where: string) => `${where}, día: una fecha se escribe como 2026-05-29.`,
+  needsTime: (where: string) => `${where}, salida: una hora se escribe como 10:30.`,
+  needsVenue: "Fin de semana, sede: elige una o escribe una nueva.",
+  needsAltitude: "Sede, altitud: escribe la altitud sobre el nivel del mar.",
+  knownAlready: (venue: string) => `${venue} ya se conoce: elígela como sede.`,
+  needsSession: "Un fin de semana tiene al menos una sesión.",
+  beforeFirstDay: (where: string, day: string, firstDay: string) =>
+    `${where}, día: ${day} es antes del primer día, ${firstDay}.`,
+  sameName: (name: string) => `${name}: dos sesiones se llaman así. Dale a cada una su propio nombre.`,
+  needsReason: (name: string) => `${name}: di en 1 a 500 caracteres por qué se quita.`,
+  ofWeekend: "El fin de semana: dos personas han puesto valores distintos",
+  ofSession: (session: string) => `Sesión ${session}: dos personas han puesto valores distintos`,
+  disputed: "Dos personas han puesto aquí valores distintos. Lo que guardes lo resuelve.",
+  says: (where: string, field: string, who: string, value: string) => `${where}, ${field}: ${who} dice ${value}`,
+  saysRemoved: (where: string, who: string, reason: string) => `${where}: ${who} la ha quitado (${reason})`,
+  saysKept: (where: string, who: string) => `${where}: ${who} la conserva`,
+  changedMeanwhile: (what: string) =>
+    `Otra persona ha cambiado esto mientras la página estaba abierta: ${what}. Guarda otra vez para poner lo tuyo en su lugar.`,
+  created: (name: string) => `Guardado: ${name} es un nuevo fin de semana. Ahora, la pista y las condiciones.`,
+  saved: (name: string) => `Guardado: ${name}.`,
+  unchanged: "No ha cambiado nada.",
+};
