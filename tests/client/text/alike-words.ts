@@ -10,6 +10,7 @@ export const alikeEverywhere: Reasons = {
   "… h": "unit",
   "… … h": "unit",
   "… N": "unit",
+  "… m": "unit",
   "… mm": "unit",
 };
 

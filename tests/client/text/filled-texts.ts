@@ -1,5 +1,6 @@
 /** The texts of a catalogue, and what they say when something is filled in. */
 
+import { places } from "#core/team/place.ts";
 import { tradeOccasions } from "./trade-occasions.ts";
 
 type Words = (...facts: readonly unknown[]) => unknown;
@@ -33,9 +34,23 @@ const fillings: readonly Filling[] = [
   { name: "named facts without values", fact: () => namedFacts(() => undefined) },
 ];
 
+/** Texts whose first fact is a place on a bike. */
+const textsOfPlaces = [
+  "spareBike.part",
+  "spareBike.disputes.title",
+  "spareBike.disputes.line",
+  "spareBike.differences.noPart",
+  "spareBike.differences.names",
+  "spareBike.differences.archetypes",
+  "spareBike.differences.ofPlace",
+  "spareBike.move.problems.placeInDispute",
+] as const;
+
 /** Facts that no filling can guess, since they are read by their names or from a closed list. */
 const occasions: Readonly<Record<string, readonly (readonly unknown[])[]>> = {
   ...tradeOccasions,
+  ...Object.fromEntries(textsOfPlaces.map((path) => [path, places.map((place) => [place, "‹1›", "‹2›"])])),
+  "courseProfile.chart.described": [[], ["‹3›", "‹4›"]].map((steep) => ["‹0›", "‹1›", "‹2›", steep]),
   "common.holding.sentence": [true, false].flatMap((here) =>
     [true, false].flatMap((server) => [undefined, "‹0›"].map((holders) => [{ here, server, with: holders }])),
   ),
