@@ -8,6 +8,7 @@
  * hand over übergeben, take in einlesen · fork Gabel · shock Dämpfer · damper Dämpfung · spring rate Federrate ·
  * preload Vorspannung · rebound Zugstufe · compression Druckstufe · volume spacer Volumenspacer · click Klick ·
  * sag Sag · travel Federweg · stroke Hub · bottom-out Durchschlag · grip Grip · berm Anlieger · lip Absprung ·
+ * section of a course Abschnitt ·
  * main chamber Hauptkammer · secondary chamber Zweitkammer · turn Drehung · plate Startnummer · team mate Teamkollege · felt step spürbarer Schritt.
  */
 import type { common as model } from "../english/common.ts";
@@ -25,6 +26,7 @@ export const common: Said<typeof model> = {
   again: "Nochmal versuchen",
   toStart: "Zum Start",
   back: "Zurück",
+  find: "Suchen",
   language: "Sprache",
   units: {
     title: "Einheiten",

@@ -45,7 +45,7 @@ export const service: Said<typeof model> = {
     "Ein überfälliges oder beschädigtes Teil gehört zu einem Fachmechaniker: nicht mit dem Setup darum herumarbeiten. Das Handbuch des Herstellers geht vor: Verlangt es den Service früher, ist er früher fällig.",
   counting: "Wie die Stunden gezählt werden",
   countingRuns: (minutes: string) =>
-    `Jeder Lauf dieses Bikes zählt mit seiner Zeit; ein Lauf ohne Zeit zählt ${minutes} Minuten.`,
+    `Jeder Lauf zählt mit seiner Zeit für die Teile, die da an seinem Bike waren, auch wenn es ein anderes Bike war; ein Lauf ohne Zeit zählt ${minutes} Minuten.`,
   countingGround: (weights: string) =>
     `Eine Stunde zählt je nach Boden: ${weights}. Nicht eingetragener Boden zählt als trocken.`,
   weight: (ground: string, weight: string) => `${ground} ${weight} h`,

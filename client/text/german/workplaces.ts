@@ -1,6 +1,8 @@
 /** German texts that come with the first workplace that is opened. */
 export { baselineReview } from "./baseline-review.ts";
+export { courseProfile } from "./course-profile.ts";
 export { data } from "./data.ts";
+export { find } from "./find.ts";
 export { forceChart } from "./force-chart.ts";
 export { handOffCodes } from "./hand-off-codes.ts";
 export { moments } from "./moments.ts";
@@ -8,7 +10,9 @@ export { pit } from "./pit.ts";
 export { review } from "./review.ts";
 export { riderDetails } from "./rider-details.ts";
 export { rulesText } from "./rules.ts";
+export { sections } from "./sections.ts";
 export { sentBack } from "./sent-back.ts";
+export { spareBike } from "./spare-bike.ts";
 export { trackside } from "./trackside.ts";
 export { trade } from "./trade.ts";
 export { weekend } from "./weekend.ts";
