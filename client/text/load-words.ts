@@ -6,12 +6,14 @@ const firstScreens: Record<Language, () => Promise<FirstWords>> = {
   en: () => import("./english/first-screens.ts"),
   de: () => import("./german/first-screens.ts"),
   es: () => import("./spanish/first-screens.ts"),
+  fr: () => import("./french/first-screens.ts"),
 };
 
 const workplaces: Record<Language, () => Promise<WorkplaceWords>> = {
   en: () => import("./english/workplaces.ts"),
   de: () => import("./german/workplaces.ts"),
   es: () => import("./spanish/workplaces.ts"),
+  fr: () => import("./french/workplaces.ts"),
 };
 
 /** The texts of the first screen, before its code. */
