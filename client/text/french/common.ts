@@ -19,7 +19,7 @@
  */
 import type { common as english } from "../english/common.ts";
 import type { Said } from "../spoken.ts";
-import { plural } from "./plural.ts";
+import { chosen, plural } from "./plural.ts";
 
 export const common: Said<typeof english> = {
   name: "Pitslate",
@@ -72,6 +72,18 @@ export const common: Said<typeof english> = {
     "low-speed-compression": "Compression basse vitesse",
     "high-speed-compression": "Compression haute vitesse",
     "tyre-pressure": "Pression",
+  },
+  counts: {
+    clicks: (value: number) => chosen(value, "clic", "clics"),
+    turns: (value: number) => chosen(value, "tour", "tours"),
+    spacers: (value: number) => chosen(value, "cale", "cales"),
+  },
+  stepper: {
+    allowed: (minimum: string, maximum: string) => `de ${minimum} à ${maximum}`,
+    outside: (label: string, value: string, allowed: string) =>
+      `${label} : ${value} n’est pas dans la plage ${allowed}.`,
+    noNumber: (label: string, typed: string, allowed: string) =>
+      `${label} : « ${typed} » n’est pas un nombre. Permis : ${allowed}.`,
   },
   status: {
     loading: "Lecture de la copie de cet appareil",

@@ -168,7 +168,6 @@ export const pit: Said<typeof english> = {
     now: (value: string) => `Se lit maintenant : ${value}`,
     note: "Note, si tu veux",
     save: "C’est sur le vélo",
-    needsValue: (adjuster: string) => `${adjuster} : entre une valeur.`,
     saved: (adjuster: string, value: string) => `Réglé à la main : ${adjuster} ${value}`,
   },
   changelog: {

@@ -10,5 +10,6 @@ export { riderDetails } from "./rider-details.ts";
 export { rulesText } from "./rules.ts";
 export { sentBack } from "./sent-back.ts";
 export { trackside } from "./trackside.ts";
+export { trade } from "./trade.ts";
 export { weekend } from "./weekend.ts";
 export { whoHas } from "./who-has.ts";
