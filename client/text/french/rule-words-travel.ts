@@ -35,7 +35,7 @@ export const travelWords: Readonly<Record<string, RuleWords>> = {
     reason:
       "Sag juste, et pourtant trop rapide et à bout de débattement : l’amortissement fait moins que ses clics ne disent.",
     notice: "Rien avant la révision.",
-    otherwise: "Regarde les heures de révision ; une huile vieille ou moussée donne la même sensation.",
+    otherwise: "Regarde les heures de révision ; une huile vieille ou qui mousse donne la même sensation.",
   },
   sticks: {
     reason: "Sag juste, dur au début et jamais à la fin : ça colle en chemin.",
