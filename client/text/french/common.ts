@@ -12,7 +12,7 @@
  * - rebound, low-speed and high-speed compression: détente, compression basse vitesse, compression haute vitesse
  * - travel (of the wheel), stroke (of a part): débattement, course; sag: sag; to bottom out: talonner, talonnage
  * - open, closed, click: ouvert, fermé, clic
- * - feedback: retour; changelog: journal; reason: raison; limit: limite
+ * - feedback: ressenti; return (of a part): retour; changelog: journal; reason: raison; limit: limite
  * - in dispute: en désaccord; to settle: trancher; to confirm: confirmer
  * - service, due, overdue: révision, à faire, dépassée; bath oil: huile de graissage
  * - entry: saisie; device: appareil; server: serveur; hand over, take in: transmettre, recevoir; from a file: importer

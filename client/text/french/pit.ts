@@ -30,7 +30,7 @@ export const pit: Said<typeof english> = {
     plate: (plate: number) => `Plaque ${plate}`,
     disputed: (count: number) => plural(count, "désaccord à trancher", "désaccords à trancher"),
     reported: (count: number) => plural(count, "changement signalé à confirmer", "changements signalés à confirmer"),
-    toAnswer: (count: number) => `${plural(count, "retour de run", "retours de run")} à traiter`,
+    toAnswer: (count: number) => `Ressenti de ${plural(count, "run", "runs")} à traiter`,
     toSet: (count: number) => `${settingsText(count)} à faire`,
     partsDue: (count: number) => plural(count, "pièce à réviser", "pièces à réviser"),
     partsOverdue: (count: number) => plural(count, "pièce à révision dépassée", "pièces à révision dépassée"),
@@ -63,7 +63,7 @@ export const pit: Said<typeof english> = {
   tabs: {
     label: "Parties de cette page",
     bench: (count: number) => `Établi (${count})`,
-    feedback: (count: number) => `Retours (${count})`,
+    feedback: (count: number) => `Ressenti (${count})`,
     changelog: (count: number) => `Journal (${count})`,
   },
   undo: {
@@ -133,7 +133,7 @@ export const pit: Said<typeof english> = {
     adjuster: (adjuster: string, value: string) => `${adjuster} de nouveau à ${value}`,
   },
   feedback: {
-    title: "Retours",
+    title: "Ressenti",
     none: "Aucun run de ce pilote n’est encore noté ce week-end.",
     run: (session: string, time: string) => `${session}, noté ${time}`,
     lap: (time: string) => `Temps ${time}`,

@@ -24,7 +24,7 @@ export const chapterText: Readonly<Record<ChapterName, { readonly title: string;
       "Ce que les bases propres du pilote ne contiennent pas encore. Un pas sensible est le plus petit changement qui se sent sur la pièce.",
   },
   feedback: {
-    title: "Après un run : retours",
+    title: "Après un run : ressenti",
     about:
       "Un changement à la fois, dans cet ordre : dégâts, sag, débattement, sensation du ressort, amortissement, grip, équilibre.",
   },

@@ -52,7 +52,7 @@ export const trackside: Said<typeof english> = {
     start: "Début de course : petits chocs",
     middle: "Milieu : freinages, virages relevés",
     end: "Fin de course : les plus gros chocs",
-    returnSpeed: "Vitesse de retour",
+    returnSpeed: "Retour",
     grip: "Grip",
   },
   feelings: {
@@ -60,7 +60,7 @@ export const trackside: Said<typeof english> = {
     middle: { harsh: "dur", good: "bien", dives: "plonge" },
     end: { "never reached": "jamais atteinte", good: "bien", "hits hard": "tape fort" },
     returnSpeed: {
-      "too slow": "trop lente",
+      "too slow": "trop lent",
       good: "bien",
       "too fast": "trop rapide",
     },
