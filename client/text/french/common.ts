@@ -33,6 +33,11 @@ export const common: Said<typeof english> = {
   toStart: "Au début",
   back: "Retour",
   language: "Langue",
+  units: {
+    title: "Unités",
+    hint: "Ce que tu lis et écris est dans ces unités, sur cet appareil. Sans choix, une valeur garde l’unité dans laquelle elle a été écrite.",
+    of: { pressure: "Pression", mass: "Masse", temperature: "Température" },
+  },
   save: "Enregistrer",
   cancel: "Abandonner",
   close: "Fermer",
@@ -73,6 +78,8 @@ export const common: Said<typeof english> = {
     "high-speed-compression": "Compression haute vitesse",
     "tyre-pressure": "Pression",
   },
+  adjusterAt: (place: string, adjuster: string) => `${place}, ${adjuster.toLowerCase()}`,
+  caution: "Attention.",
   counts: {
     clicks: (value: number) => chosen(value, "clic", "clics"),
     turns: (value: number) => chosen(value, "tour", "tours"),

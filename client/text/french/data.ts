@@ -16,6 +16,10 @@ export const data: Said<typeof english> = {
     unreadable: "Cet appareil n’a pas pu ouvrir le fichier. Choisis-le encore une fois.",
     notText:
       "Ce fichier n’est pas du texte en UTF-8. Enregistre-le en UTF-8 (un tableur le propose à côté de CSV) et choisis-le à nouveau.",
+    quotes: (line: number) =>
+      `Ligne ${line} : un guillemet est ouvert et pas fermé comme le veut le CSV. Enregistre encore une fois le tableau en CSV.`,
+    noTable:
+      "Il n’y a pas de tableau dans ce fichier : il faut une ligne avec les noms des colonnes, et des lignes dessous.",
     reading: "Lecture du fichier…",
     writing: "Écriture…",
     notLoaded: "Impossible de charger le programme des tableaux depuis le serveur. Réessaie quand il est joignable.",

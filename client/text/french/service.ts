@@ -31,7 +31,7 @@ export const service: Said<typeof english> = {
   nothingOnTheBike: "Aucun réglage de ce vélo n’est connu : il n’y a rien à noter avec.",
   inDispute: (adjusters: string) => `En désaccord, donc pas noté : ${adjusters}. Regarde d’abord le vélo.`,
   setting: (adjuster: string, value: string) => `${adjuster} : ${value}`,
-  done: (part: string) => `Révision faite : ${part}`,
+  done: (part: string) => `Révision faite : ${part.toLowerCase()}`,
   what: "Ce qui a été fait",
   completeHint: "Une révision complète comprend l’huile de graissage : les deux repartent de zéro.",
   before: "Heures roulées depuis",

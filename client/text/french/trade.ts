@@ -9,9 +9,11 @@ import type { trade as english } from "../english/trade.ts";
 import { quantityText } from "../quantity-text.ts";
 import type { Said } from "../spoken.ts";
 import { common } from "./common.ts";
+import { pit } from "./pit.ts";
 import { chapterText, ruleText } from "./rule-text.ts";
 import { ruleWords } from "./rule-words.ts";
 import { service } from "./service.ts";
+import { trackside } from "./trackside.ts";
 import { limit } from "./trade-limit.ts";
 import { adjusterName, symptomNames } from "./trade-names.ts";
 import { cause, reason } from "./trade-reason.ts";
@@ -19,6 +21,14 @@ import { cause, reason } from "./trade-reason.ts";
 export const trade: Said<typeof english> = {
   adjuster: adjusterName,
   symptoms: symptomNames,
+  feelings: {
+    ...trackside.feelings.start,
+    ...trackside.feelings.middle,
+    ...trackside.feelings.end,
+    ...trackside.feelings.returnSpeed,
+    slides: trackside.feelings.grip.slides,
+  },
+  provenances: pit.sheet.provenance,
   rule: ruleWords,
   reason,
   limit,
