@@ -13,3 +13,4 @@ export { trackside } from "./trackside.ts";
 export { trade } from "./trade.ts";
 export { weekend } from "./weekend.ts";
 export { whoHas } from "./who-has.ts";
+export { whyNot } from "./why-not.ts";
