@@ -32,5 +32,23 @@ export const alikeWords: Readonly<Record<Exclude<Language, "en">, Reasons>> = {
   es: {
     Sag: "the field's term",
     "sag …": "the field's term",
+  fr: {
+    Manager: "said so in teams",
+    "Force, N": "a French word too",
+    Altitude: "a French word too",
+    altitude: "a French word too",
+    Pause: "a French word too",
+    Note: "a French word too",
+    Versions: "a French word too",
+    "… version": "a French word too",
+    "… versions": "a French word too",
+    "Version …": "a French word too",
+    "Code …": "a French word too",
+    "… run": "said so by riders",
+    "… runs": "said so by riders",
+    Sag: "the field's term",
+    "sag …": "the field's term",
+    Grip: "the field's term",
+    grip: "the field's term",
   },
 };
