@@ -32,6 +32,7 @@ export const alikeWords: Readonly<Record<Exclude<Language, "en">, Reasons>> = {
   es: {
     Sag: "the field's term",
     "sag …": "the field's term",
+  },
   fr: {
     Manager: "said so in teams",
     "Force, N": "a French word too",
