@@ -12,6 +12,7 @@ export const alikeEverywhere: Reasons = {
   "… N": "unit",
   "… m": "unit",
   "… mm": "unit",
+  mm: "unit",
 };
 
 /** Alike in one language besides. */

@@ -1,6 +1,6 @@
 /** The texts of a catalogue, and what they say when something is filled in. */
 
-import { places } from "#core/team/place.ts";
+import { ends, places } from "#core/team/place.ts";
 import { tradeOccasions } from "./trade-occasions.ts";
 
 type Words = (...facts: readonly unknown[]) => unknown;
@@ -46,15 +46,26 @@ const textsOfPlaces = [
   "spareBike.move.problems.placeInDispute",
 ] as const;
 
+/** Texts with a fact from a closed list that English writes as it stands: no fact that is made up may take its place. */
+const occasionsAlone: Readonly<Record<string, readonly (readonly unknown[])[]>> = {
+  "weekendReport.outcome.complaints": ends.flatMap((end) =>
+    ["‹0›", undefined].flatMap((before) => ["‹1›", undefined].map((after) => [end, { before, after }])),
+  ),
+};
+
 /** Facts that no filling can guess, since they are read by their names or from a closed list. */
 const occasions: Readonly<Record<string, readonly (readonly unknown[])[]>> = {
   ...tradeOccasions,
   ...Object.fromEntries(textsOfPlaces.map((path) => [path, places.map((place) => [place, "‹1›", "‹2›"])])),
   "courseProfile.chart.described": [[], ["‹3›", "‹4›"]].map((steep) => ["‹0›", "‹1›", "‹2›", steep]),
+  ...occasionsAlone,
   "common.holding.sentence": [true, false].flatMap((here) =>
     [true, false].flatMap((server) => [undefined, "‹0›"].map((holders) => [{ here, server, with: holders }])),
   ),
 };
+
+/** Texts that say nothing in any language: on paper, what a state of a row has to say is said by its value. */
+export const silentTexts: readonly string[] = ["print.states.to set", "print.states.set", "print.states.no value"];
 
 export interface Said {
   /** How the facts were filled in: "words", "ones", "occasion 3". */
@@ -66,8 +77,9 @@ export interface Said {
 /** What a text says under every filling, one for each sentence where it says several by name. */
 export function sayings(path: string, text: Text): readonly Said[] {
   if (typeof text === "string") return [{ filling: "no facts", text }];
+  const guesses = path in occasionsAlone ? [] : fillings;
   return [
-    ...fillings.flatMap(({ name, fact }) => say(name, text, [0, 1, 2, 3, 4, 5].map(fact))),
+    ...guesses.flatMap(({ name, fact }) => say(name, text, [0, 1, 2, 3, 4, 5].map(fact))),
     ...(occasions[path] ?? []).flatMap((facts, at) => say(`occasion ${at}`, text, facts)),
   ];
 }
