@@ -8,7 +8,7 @@
  * hand over übergeben, take in einlesen · fork Gabel · shock Dämpfer · damper Dämpfung · spring rate Federrate ·
  * preload Vorspannung · rebound Zugstufe · compression Druckstufe · volume spacer Volumenspacer · click Klick ·
  * sag Sag · travel Federweg · stroke Hub · bottom-out Durchschlag · grip Grip · berm Anlieger · lip Absprung ·
- * section of a course Abschnitt ·
+ * section of a course Abschnitt · job Aufgabe · cautions Sicherheitshinweise · complaint Klage · session sheet Session-Blatt ·
  * main chamber Hauptkammer · secondary chamber Zweitkammer · turn Drehung · plate Startnummer · team mate Teamkollege · felt step spürbarer Schritt.
  */
 import type { common as model } from "../english/common.ts";

@@ -1,7 +1,7 @@
 /** German texts of the hand-off without a network. */
 import type { handOff as model } from "../english/hand-off.ts";
 import type { Said } from "../spoken.ts";
-import { entriesText, plural } from "./plural.ts";
+import { entriesDative, entriesText, plural } from "./plural.ts";
 
 export const handOff: Said<typeof model> = {
   link: "Übergeben ohne Netz",
@@ -15,7 +15,7 @@ export const handOff: Said<typeof model> = {
     byCodes: "Mit Codes übergeben",
     share: "Datei weitergeben",
     busy: "Erstelle die Datei …",
-    done: (name: string, entries: number) => `${name} ist fertig, mit ${datives(entries)}.`,
+    done: (name: string, entries: number) => `${name} ist fertig, mit ${entriesDative(entries)}.`,
     incomplete: "Ältere Dokumente dieses Geräts ließen sich nicht lesen oder hatten keinen Platz und sind nicht darin.",
     where: "Sie liegt da, wo dieser Browser Downloads ablegt.",
     holds: "In der Datei",
@@ -51,8 +51,3 @@ export const handOff: Said<typeof model> = {
     onward: "Zum Server geht es weiter, sobald er erreichbar ist.",
   },
 };
-
-/** After "mit": dative. */
-function datives(count: number): string {
-  return plural(count, "Eintrag", "Einträgen");
-}

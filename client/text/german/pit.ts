@@ -4,7 +4,6 @@ import type { Said } from "../spoken.ts";
 import { bench, goBack } from "./pit-bench.ts";
 import { advice, feedback } from "./pit-feedback.ts";
 import { byHand, changelog, reported, sheet } from "./pit-sheet.ts";
-import { plural } from "./plural.ts";
 import { service } from "./service.ts";
 import { settingsText } from "./settings-count.ts";
 
@@ -18,7 +17,6 @@ export const pit: Said<typeof model> = {
   sessionAt: (session: string, start: string) => `${session}, ${start}`,
   workingFor: (weekend: string, session: string) => `Für ${weekend}: ${session}`,
   board: {
-    title: "Das Team",
     enterCourse: "Strecke und Bedingungen eintragen",
     changeCourse: "Strecke und Bedingungen ändern",
     missing: "Die Setups lassen sich erst berechnen, wenn Strecke und Bedingungen der Session eingetragen sind.",
@@ -27,18 +25,11 @@ export const pit: Said<typeof model> = {
     course: (steep: string, jumpy: string, wet: string, altitude: string) =>
       `Steil ${steep}, sprunglastig ${jumpy}, nass ${wet}, auf ${altitude}`,
     plate: (plate: number) => `Nr. ${plate}`,
-    disputed: (count: number) => `${plural(count, "Widerspruch", "Widersprüche")} zu klären`,
-    reported: (count: number) => `${plural(count, "gemeldete Änderung", "gemeldete Änderungen")} zu bestätigen`,
-    toAnswer: (count: number) => `Feedback zu ${plural(count, "Lauf", "Läufen")} offen`,
-    toSet: (count: number) => `${plural(count, "Einstellpunkt", "Einstellpunkte")} offen`,
-    partsDue: (count: number) => `Service fällig: ${plural(count, "Teil", "Teile")}`,
-    partsOverdue: (count: number) => `Service überfällig: ${plural(count, "Teil", "Teile")}`,
     nothing: "Nichts zu tun",
     notWorkedOut: "Setup wartet auf Strecke und Bedingungen",
   },
   disputes: {
     title: "Strittig",
-    hint: "Zwei sagen Verschiedenes. Schau nach, dann sag, was stimmt.",
     ofSetting: (adjuster: string, who: string) => `${adjuster}: verschiedene Werte von ${who}`,
     ofCourse: "Die Strecke: Zwei haben verschiedene Werte eingetragen",
     ofConditions: (session: string) => `Bedingungen für ${session}: Zwei haben verschiedene Werte eingetragen`,

@@ -7,3 +7,8 @@ export function plural(count: number, one: string, several: string): string {
 export function entriesText(count: number): string {
   return plural(count, "Eintrag", "Einträge");
 }
+
+/** After "mit" or "von": "1 Eintrag", "7 Einträgen". */
+export function entriesDative(count: number): string {
+  return plural(count, "Eintrag", "Einträgen");
+}
