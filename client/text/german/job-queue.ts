@@ -85,8 +85,8 @@ export const jobQueue: Said<typeof model> = {
   dispute: {
     look: "Schau ans Bike, bevor du sagst, was stimmt.",
     why: "Zwei sagen Verschiedenes.",
-    claim: (value: string, who: string) => `Richtig ist ${value}, wie ${who} sagt`,
-    claimAfterAll: (value: string) => `Richtig ist doch ${value}`,
+    claim: (value: string, who: string) => `Richtig: ${value}, wie ${who} sagt`,
+    claimAfterAll: (value: string) => `Doch richtig: ${value}`,
     go: "Nachsehen und klären",
   },
   service: {
