@@ -17,6 +17,8 @@
  * - service, due, overdue: mantenimiento, pendiente, vencido; bath oil: aceite de lubricación
  * - section: tramo; of a recorded GPX file: traza; drop: desnivel
  * - hand over, take in: pasar, recibir; from a file: importar
+ * - job, step: tarea, paso; complaint: queja; cautions: avisos; to fold away: plegar
+ * - printed page, report: página impresa, informe; session sheet: hoja de la sesión; rain lock: bloqueo de lluvia
  */
 import type { common as model } from "../english/common.ts";
 import type { Said } from "../spoken.ts";

@@ -4,7 +4,6 @@ import type { Said } from "../spoken.ts";
 import { bench, goBack } from "./pit-bench.ts";
 import { advice, feedback } from "./pit-feedback.ts";
 import { byHand, changelog, reported, sheet } from "./pit-sheet.ts";
-import { plural } from "./plural.ts";
 import { service } from "./service.ts";
 import { settingsText } from "./settings-count.ts";
 
@@ -18,7 +17,6 @@ export const pit: Said<typeof model> = {
   sessionAt: (session: string, start: string) => `${session}, ${start}`,
   workingFor: (weekend: string, session: string) => `Para ${weekend}: ${session}`,
   board: {
-    title: "El equipo",
     enterCourse: "Apuntar pista y condiciones",
     changeCourse: "Cambiar pista y condiciones",
     missing: "Los reglajes no se pueden calcular hasta apuntar la pista y las condiciones de la sesión.",
@@ -29,18 +27,11 @@ export const pit: Said<typeof model> = {
     course: (steep: string, jumpy: string, wet: string, altitude: string) =>
       `Empinada ${steep}, de saltos ${jumpy}, mojada ${wet}, a ${altitude}`,
     plate: (plate: number) => `Dorsal ${plate}`,
-    disputed: (count: number) => `${plural(count, "discrepancia", "discrepancias")} por resolver`,
-    reported: (count: number) => `${plural(count, "cambio del piloto", "cambios del piloto")} por confirmar`,
-    toAnswer: (count: number) => `Sensaciones de ${plural(count, "bajada", "bajadas")} por responder`,
-    toSet: (count: number) => `${settingsText(count)} por poner`,
-    partsDue: (count: number) => `Mantenimiento pendiente: ${plural(count, "pieza", "piezas")}`,
-    partsOverdue: (count: number) => `Mantenimiento vencido: ${plural(count, "pieza", "piezas")}`,
     nothing: "Nada que hacer",
     notWorkedOut: "El reglaje espera la pista y las condiciones",
   },
   disputes: {
     title: "Con discrepancia",
-    hint: "Dos personas dicen cosas distintas. Mira y di cómo es.",
     ofSetting: (adjuster: string, who: string) => `${adjuster}: valores distintos de ${who}`,
     ofCourse: "La pista: dos personas han puesto valores distintos",
     ofConditions: (session: string) => `Condiciones de ${session}: dos personas han puesto valores distintos`,
