@@ -26,7 +26,7 @@ export const jobQueue: Said<typeof model> = {
     "reported change to confirm": "Cambio del piloto por confirmar",
     "service overdue": "Mantenimiento vencido",
     "feedback to decide on": "Sensaciones por responder",
-    "change to make": "Cambio por hacer",
+    "change to make": "Reglaje por poner",
     "pressure check": "Presiones por comprobar a la nueva temperatura",
     "feedback missing": "Faltan las sensaciones",
     "service due": "Mantenimiento pendiente",
