@@ -15,6 +15,8 @@
  * - feedback: ressenti; return (of a part): retour; changelog: journal; reason: raison; limit: limite
  * - in dispute: en désaccord; to settle: trancher; to confirm: confirmer
  * - service, due, overdue: révision, à faire, dépassée; bath oil: huile de graissage
+ * - job: tâche; complaint: plainte; weekend report: rapport du week-end; section: secteur; profile: profil; drop: dénivelé
+ * - cautions: mises en garde; rain lock: verrou pluie; a bike is ridden: utilisé; aside: de côté; leverage ratio: ratio
  * - entry: saisie; device: appareil; server: serveur; hand over, take in: transmettre, recevoir; from a file: importer
  */
 import type { common as english } from "../english/common.ts";
@@ -33,6 +35,7 @@ export const common: Said<typeof english> = {
   toStart: "Au début",
   back: "Retour",
   language: "Langue",
+  find: "Chercher",
   units: {
     title: "Unités",
     hint: "Ce que tu lis et écris est dans ces unités, sur cet appareil. Sans choix, une valeur garde l’unité dans laquelle elle a été écrite.",

@@ -18,7 +18,6 @@ export const pit: Said<typeof english> = {
   sessionAt: (session: string, start: string) => `${session}, ${start}`,
   workingFor: (weekend: string, session: string) => `Pour ${weekend} : ${session}`,
   board: {
-    title: "L’équipe",
     enterCourse: "Saisir piste et conditions",
     changeCourse: "Modifier piste et conditions",
     missing:
@@ -28,18 +27,11 @@ export const pit: Said<typeof english> = {
     course: (steep: string, jumpy: string, wet: string, altitude: string) =>
       `Raide ${steep}, à sauts ${jumpy}, mouillée ${wet}, à ${altitude}`,
     plate: (plate: number) => `Plaque ${plate}`,
-    disputed: (count: number) => plural(count, "désaccord à trancher", "désaccords à trancher"),
-    reported: (count: number) => plural(count, "changement signalé à confirmer", "changements signalés à confirmer"),
-    toAnswer: (count: number) => `Ressenti de ${plural(count, "run", "runs")} à traiter`,
-    toSet: (count: number) => `${settingsText(count)} à faire`,
-    partsDue: (count: number) => plural(count, "pièce à réviser", "pièces à réviser"),
-    partsOverdue: (count: number) => plural(count, "pièce à révision dépassée", "pièces à révision dépassée"),
     nothing: "Rien à faire",
     notWorkedOut: "Réglages en attente de la piste et des conditions",
   },
   disputes: {
     title: "En désaccord",
-    hint: "Deux personnes ne disent pas la même chose. Regarde, puis dis ce qu’il en est.",
     ofSetting: (adjuster: string, who: string) => `${adjuster} : valeurs différentes de ${who}`,
     ofCourse: "La piste : deux personnes ont saisi des valeurs différentes",
     ofConditions: (session: string) => `Conditions (${session}) : deux personnes ont saisi des valeurs différentes`,

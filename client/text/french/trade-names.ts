@@ -1,21 +1,14 @@
 /** French names of adjusters in a sentence, and of symptoms. */
 import type { Symptom } from "#core/advice/symptom.ts";
 import { type AdjusterPath, parseAdjusterPath } from "#core/team/adjuster.ts";
-import type { Place } from "#core/team/place.ts";
 import { common } from "./common.ts";
+import { placeForms } from "./place-forms.ts";
 import { trackside } from "./trackside.ts";
-
-const ofPlace: Record<Place, string> = {
-  fork: "de la fourche",
-  shock: "de l’amortisseur",
-  "front-tyre": "du pneu avant",
-  "rear-tyre": "du pneu arrière",
-};
 
 /** "Détente de la fourche": without an article, since its gender changes with the adjuster. */
 export function adjusterName(path: AdjusterPath): string {
   const address = parseAdjusterPath(path);
-  return address ? `${common.adjusters[address.kind]} ${ofPlace[address.place]}` : path;
+  return address ? `${common.adjusters[address.kind]} ${placeForms[address.place].of}` : path;
 }
 
 /** As they are listed after the end that they are of: "Avant : sag au-dessus de la cible, glisse". */
