@@ -1,7 +1,7 @@
 /** French texts of the team's job queue, with which the pit opens. */
 import type { jobQueue as english } from "../english/job-queue.ts";
 import type { Said } from "../spoken.ts";
-import { chosen, plural } from "./plural.ts";
+import { plural } from "./plural.ts";
 import { settingsText } from "./settings-count.ts";
 
 export const jobQueue: Said<typeof english> = {
@@ -77,7 +77,7 @@ export const jobQueue: Said<typeof english> = {
   missing: {
     what: (sessions: string) => `Aucun run noté : ${sessions}`,
     why: (count: number) =>
-      chosen(count, "La séance est finie. Demande le run.", "Les séances sont finies. Demande les runs."),
+      count === 1 ? "La séance est finie. Demande le run." : "Les séances sont finies. Demande les runs.",
     reasons: { "nothing to report": "Rien à signaler", "did not ride": "N’a pas roulé" },
     look: "Voir le ressenti",
   },
