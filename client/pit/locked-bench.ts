@@ -2,8 +2,8 @@
 import { common } from "#client/text/common.ts";
 import { pit } from "#client/text/pit.ts";
 import { rainLock } from "#client/text/rain-lock.ts";
+import { trade } from "#client/text/trade.ts";
 import type { LockedGroup } from "#client/widgets/rain-lock.tsx";
-import { adjusterName } from "#core/advice/adjuster-names.ts";
 import type { SetupSheet } from "#core/planning/setup-sheet.ts";
 import { places } from "#core/team/place.ts";
 import { valueText } from "./names.ts";
@@ -12,7 +12,7 @@ import { onTheBikeText } from "./row-facts.ts";
 export function lockedBench(sheet: SetupSheet): readonly LockedGroup[] {
   const { steps } = sheet.sequence;
   const toSet = steps.map((step, index) => ({
-    name: `${index + 1}. ${adjusterName(step.path)}`,
+    name: `${index + 1}. ${trade.adjuster(step.path)}`,
     value: valueText(step.to),
     lines: [
       step.from ? rainLock.from(valueText(step.from)) : rainLock.fromUnknown,

@@ -16,6 +16,7 @@ export const pit: Said<typeof english> = {
   who: "Qui es-tu ?",
   backToTeam: "Retour à l’équipe",
   sessionAt: (session: string, start: string) => `${session}, ${start}`,
+  aboutRider: "Week-end, vélo, pilote, impression",
   workingFor: (weekend: string, session: string) => `Pour ${weekend} : ${session}`,
   board: {
     enterCourse: "Saisir piste et conditions",

@@ -15,6 +15,7 @@ export const pit: Said<typeof model> = {
   who: "Wer bist du?",
   backToTeam: "Zurück zum Team",
   sessionAt: (session: string, start: string) => `${session}, ${start}`,
+  aboutRider: "Wochenende, Rad, Fahrer, Drucken",
   workingFor: (weekend: string, session: string) => `Für ${weekend}: ${session}`,
   board: {
     enterCourse: "Strecke und Bedingungen eintragen",

@@ -15,6 +15,7 @@ export const pit: Said<typeof model> = {
   who: "¿Quién eres?",
   backToTeam: "Volver al equipo",
   sessionAt: (session: string, start: string) => `${session}, ${start}`,
+  aboutRider: "Fin de semana, bici, piloto, imprimir",
   workingFor: (weekend: string, session: string) => `Para ${weekend}: ${session}`,
   board: {
     enterCourse: "Apuntar pista y condiciones",

@@ -53,7 +53,6 @@ export const alikeWords: Readonly<Record<Exclude<Language, "en">, Reasons>> = {
     "Run …": "said so by riders",
     "… run": "said so by riders",
     "… runs": "said so by riders",
-    mm: "unit",
     Sag: "the field's term",
     "sag …": "the field's term",
     Grip: "the field's term",
