@@ -2,10 +2,10 @@
 import { type Accessor, createMemo } from "solid-js";
 import { deviceId } from "#client/device/identity.ts";
 import { browserStorage } from "#client/device/storage/browser-storage.ts";
+import { takeBack } from "#client/device/take-back.ts";
 import { pit } from "#client/text/pit.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
 import { lastOwnAction } from "./last-own-action.ts";
-import { takeBack } from "./take-back.ts";
 
 export interface Undo {
   /** What an undo would take back; undefined while there is nothing. */

@@ -9,6 +9,7 @@ import { trade } from "#client/text/trade.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { type LedgerRecord, splitSubject } from "#core/ledger/record.ts";
+import { canTakeBack, ownHeads } from "#core/planning/own-acts.ts";
 import { serviceKind } from "#core/planning/service-kinds.ts";
 import type { Service } from "#core/service/service-record.ts";
 import { parseSettingKey } from "#core/weekend/on-the-bike.ts";
@@ -16,7 +17,6 @@ import { decisionKind, settingKind } from "#core/weekend/record-kinds.ts";
 import type { Setting } from "#core/weekend/setting.ts";
 import { bikeHeads, describeBikeAct, isMounting, wholeMove } from "./bikes/own-bike-acts.ts";
 import { workName } from "./service-lines.ts";
-import { canTakeBack } from "./take-back.ts";
 
 /** Whose acts: one member on one device, for one rider. */
 export interface Actor {
@@ -34,7 +34,7 @@ export interface OwnAction {
 
 /** The last own act, if it can be taken back. An undo is no act of its own; what settled a dispute has no one value before it. */
 export function lastOwnAction(ledger: Ledger, actor: Actor): OwnAction | undefined {
-  const own = ownHeads(ledger, actor);
+  const own = ownOfRider(ledger, actor);
   const last = own[0];
   if (!last) return undefined;
   const records = recordsOf(ledger, last, own);
@@ -52,19 +52,13 @@ function recordsOf(
   return together.some(isMounting) ? wholeMove(ledger, last.batch) : together;
 }
 
-function ownHeads(ledger: Ledger, { riderId, memberId, deviceId }: Actor): readonly LedgerRecord[] {
-  const heads = [settingKind, decisionKind, serviceKind].flatMap((kind) =>
-    ledger
-      .keys(kind)
-      .filter((key) => key.startsWith(`${riderId}/`))
-      .flatMap((key): readonly LedgerRecord[] => {
-        const current = ledger.current<unknown>(kind, key);
-        return current.state === "settled" && current.heads.length === 1 ? current.heads : [];
-      }),
+function ownOfRider(ledger: Ledger, actor: Actor): readonly LedgerRecord[] {
+  const isOwn = (key: string) => key.startsWith(`${actor.riderId}/`);
+  const heads = ownHeads(ledger, [settingKind, decisionKind, serviceKind], actor, isOwn);
+  const ofBikes = bikeHeads(ledger, actor.riderId).filter(
+    (head) => head.by === actor.memberId && head.device === actor.deviceId && head.cause?.type !== "revert",
   );
-  return [...heads, ...bikeHeads(ledger, riderId)]
-    .filter((head) => head.by === memberId && head.device === deviceId && head.cause?.type !== "revert")
-    .sort((a, b) => (a.id < b.id ? 1 : -1));
+  return [...heads, ...ofBikes].sort((a, b) => (a.id < b.id ? 1 : -1));
 }
 
 function describe(ledger: Ledger, records: readonly LedgerRecord[]): string {

@@ -15,6 +15,7 @@ import { RiderLinks } from "./jobs/rider-links.tsx";
 import { SessionCountdown } from "./jobs/session-countdown.tsx";
 import { PitGate } from "./pit-gate.tsx";
 import { SessionPicker } from "./session-picker.tsx";
+import { TeamUndo } from "./team-undo.tsx";
 import { WeekendLinks } from "./weekend/weekend-links.tsx";
 
 /** The team on one screen: what there is to do next, and the way to each bike. */
@@ -79,6 +80,7 @@ export function TeamBoard() {
                 </div>
               )}
             </Show>
+            <TeamUndo />
             <RiderLinks riders={queue.riders()} hasSetups={line() !== undefined} query={chosen.query()} />
           </div>
         </div>

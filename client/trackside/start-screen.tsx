@@ -14,6 +14,7 @@ import { lockedBike } from "./locked-bike.ts";
 import { RiderGate } from "./rider-gate.tsx";
 import { RunCard } from "./run-card.tsx";
 import { SessionChoice } from "./session-choice.tsx";
+import { UndoLine } from "./undo-line.tsx";
 
 const RUNS_IN_VIEW = 3;
 
@@ -47,6 +48,7 @@ function Start(props: { at: RiderAtHand; mounted: Accessor<RiderBike> }) {
               )}
             </Show>
           </div>
+          <UndoLine riderId={props.mounted().riderId} />
           <SessionChoice at={props.at} />
           <Show when={props.at.session()}>
             <A class="button main" href={`/trackside/run${props.at.query()}`}>

@@ -1,14 +1,16 @@
 /** The team's queue while it is shown: what is open, what was done here a moment ago, and taking that back. */
+
 import { type Accessor, batch, createMemo, createSignal, untrack } from "solid-js";
 import type { Device } from "#client/device/create-device.ts";
+import { takeBack } from "#client/device/take-back.ts";
 import { jobQueue as words } from "#client/text/job-queue.ts";
 import { describeLedgerProblem } from "#core/ledger/write.ts";
 import { inOrder, jobQueue } from "#core/planning/job-queue.ts";
 import type { Job } from "#core/planning/jobs/job.ts";
+import { canTakeBack } from "#core/planning/own-acts.ts";
 import { type RiderBike, riderBikes } from "#core/team/roster.ts";
 import type { ChosenSession } from "../chosen-session.ts";
 import { plainSentence } from "../create-acts.ts";
-import { canTakeBack, takeBack } from "../take-back.ts";
 import { createRiderStamps } from "./create-rider-stamps.ts";
 import type { JobTouch, TouchResult } from "./job-touch.ts";
 import { rememberJobs } from "./remember-jobs.ts";

@@ -9,6 +9,7 @@ export { forceChart } from "./force-chart.ts";
 export { handOffCodes } from "./hand-off-codes.ts";
 export { jobQueue } from "./job-queue.ts";
 export { moments } from "./moments.ts";
+export { ownActs } from "./own-acts.ts";
 export { pit } from "./pit.ts";
 export { print } from "./print.ts";
 export { rainLock } from "./rain-lock.ts";
@@ -17,7 +18,6 @@ export { riderDetails } from "./rider-details.ts";
 export { rulesText } from "./rules.ts";
 export { screenAwake } from "./screen-awake.ts";
 export { sections } from "./sections.ts";
-
 export { sentBack } from "./sent-back.ts";
 export { spareBike } from "./spare-bike.ts";
 export { trackside } from "./trackside.ts";

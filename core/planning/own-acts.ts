@@ -1,0 +1,55 @@
+/** What one member did last on one device, as the records that an undo takes back. */
+import type { RecordKind } from "#core/ledger/kind.ts";
+import type { Ledger } from "#core/ledger/ledger.ts";
+import { type LedgerRecord, splitSubject } from "#core/ledger/record.ts";
+
+/** Whose acts. */
+export interface Member {
+  readonly memberId: string;
+  readonly deviceId: string;
+}
+
+/**
+ * Whether a record can be taken back: it is still what is current, so that nothing is touched that somebody has done since,
+ * and there was one state before it. What settled a dispute has none.
+ */
+export function canTakeBack(ledger: Ledger, id: string): boolean {
+  const record = ledger.record(id);
+  const before = ledger.before(id);
+  if (!record || !before || before.missing.length > 0 || before.current.state === "disputed") return false;
+  const { kind, key } = splitSubject(record.subject);
+  const known = ledger.registry.find(kind);
+  return known !== undefined && ledger.heads(known, key).some((head) => head.id === id);
+}
+
+/**
+ * The member's own records that hold alone, newest first; an undo is no act of its own. `isMeant` says which keys of a kind
+ * are looked at.
+ */
+export function ownHeads(
+  ledger: Ledger,
+  kinds: readonly RecordKind[],
+  { memberId, deviceId }: Member,
+  isMeant: (key: string) => boolean = () => true,
+): readonly LedgerRecord[] {
+  return kinds
+    .flatMap((kind) =>
+      ledger
+        .keys(kind)
+        .filter(isMeant)
+        .flatMap((key): readonly LedgerRecord[] => {
+          const current = ledger.current<unknown>(kind, key);
+          return current.state === "settled" && current.heads.length === 1 ? current.heads : [];
+        }),
+    )
+    .filter((head) => head.by === memberId && head.device === deviceId && head.cause?.type !== "revert")
+    .sort((a, b) => (a.id < b.id ? 1 : -1));
+}
+
+/** The newest of `own` with all that was written in one batch with it; undefined where part of it cannot be taken back. */
+export function lastBatch(ledger: Ledger, own: readonly LedgerRecord[]): readonly LedgerRecord[] | undefined {
+  const [last] = own;
+  if (!last) return undefined;
+  const records = last.batch === undefined ? [last] : own.filter(({ batch }) => batch === last.batch);
+  return records.every(({ id }) => canTakeBack(ledger, id)) ? records : undefined;
+}
