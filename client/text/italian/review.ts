@@ -1,0 +1,118 @@
+/** Italian texts of the manager's workplace. */
+import type { review as english } from "../english/review.ts";
+import type { Said } from "../spoken.ts";
+import { plural } from "./plural.ts";
+
+const showMore = (count: number): string => (count === 1 ? "Mostrane 1 altra" : `Mostrane altre ${count}`);
+
+export const review: Said<typeof english> = {
+  tabs: { label: "Analisi", matrix: "Basi", changelog: "Storico" },
+  matrix: {
+    title: "Basi per pilota e tipo di pista",
+    rider: "Pilota",
+    none: "Nel team non c’è ancora nessun pilota con una bici.",
+    missing: "Ancora nessuna base",
+    disputed: "In disaccordo: due versioni approvate separatamente",
+    versions: (count: number) => plural(count, "versione", "versioni"),
+    latest: (moment: string, who: string) => `${moment}, ${who}`,
+    open: (rider: string, type: string) => `${rider}, ${type}: apri`,
+    plate: (plate: number) => `N. ${plate}`,
+  },
+  keyValues: {
+    fork: "Forcella",
+    shock: "Ammortizzatore",
+    tyres: "Gomme",
+    rebound: "Ritorno",
+    legend:
+      "Forcella e ammortizzatore: pressione principale / secondaria, o durezza della molla. Gomme e ritorno: anteriore / posteriore.",
+    none: "–",
+  },
+  rider: {
+    unknown: "Nel team non c’è un pilota così con una bici.",
+    all: "Tutti i piloti",
+    courseType: "Tipo di pista",
+    dominant: (type: string, weekend: string) => `La maggior parte della pista di ${weekend} è ${type}.`,
+  },
+  weekend: {
+    title: "Questo weekend rispetto alla base",
+    none: "Nessun weekend è ancora inserito.",
+    choose: "Weekend",
+    session: "Vale alla temperatura di",
+    noConditions:
+      "Nessuna sessione di questo weekend ha ancora condizioni. Le inserisce il meccanico nella pagina della pista.",
+    noCourse: "La pista di questo weekend non è ancora inserita: manca l’altitudine.",
+    holdsAt: (temperature: string, altitude: string, ground: string) =>
+      `Pressioni come si leggono a ${temperature} e ${altitude}, terreno ${ground}.`,
+    adjuster: "Regolazione",
+    baseline: "Base",
+    onTheBike: "Sulla bici",
+    difference: "Differenza",
+    same: "uguale",
+    newValue: "nuovo",
+    more: (difference: string) => `${difference} in più`,
+    less: (difference: string) => `${difference} in meno`,
+    changed: (count: number) =>
+      count === 0
+        ? "Niente è diverso dalla base."
+        : `${plural(count, "regolazione diversa", "regolazioni diverse")} dalla base.`,
+    showSame: (count: number) => `Come nella base (${count})`,
+    noBaseline: (type: string) => `Per pista ${type} non c’è ancora una base: è tutto nuovo.`,
+    baselineDisputed: (type: string) =>
+      `La base per pista ${type} è in disaccordo. Tieni una delle versioni qui sotto, oppure approva questo assetto.`,
+    sag: (place: string, value: string) => `${place}: sag ${value}, misurato nell’ultima run con questo assetto.`,
+    noSag: "Nessun sag lo accompagna: non ne è stato misurato uno con esattamente quello che è adesso sulla bici.",
+    approve: (type: string) => `Rendila la base per pista ${type}`,
+    approved: (type: string, version: number) => `Approvato: è la versione ${version} della base per pista ${type}.`,
+    unchanged: (type: string) => `È già la base per pista ${type}: non c’era niente da scrivere.`,
+    notYet: "Non può ancora diventare la base:",
+    undo: "Annulla: torna alla versione di prima",
+    undone: "Annullato: vale di nuovo la versione di prima.",
+  },
+  versions: {
+    title: "Versioni",
+    none: (type: string) => `Per pista ${type} non è ancora stata approvata nessuna base.`,
+    version: (number: number) => `Versione ${number}`,
+    current: "attuale",
+    disputed: "in disaccordo",
+    withdrawn: (reason: string) => `Ritirata: ${reason}`,
+    approvedBy: (who: string, moment: string) => `${who}, ${moment}`,
+    heldAt: (temperature: string, altitude: string) => `A ${temperature}, ${altitude}`,
+    ground: (ground: string) => `Terreno ${ground}`,
+    mass: (mass: string) => `Pilota ${mass}`,
+    sag: (place: string, value: string) => `${place}: sag ${value}`,
+    from: (weekend: string) => `Da ${weekend}`,
+    otherBike: (bike: string) => `Per un’altra bici: ${bike}`,
+    against: (number: number) => `Evidenziato: che cosa cambia dalla versione ${number}`,
+    first: "La prima versione",
+    notOnBike: "adesso non sulla bici",
+    removed: (value: string) => `era ${value}`,
+    added: "nuovo",
+    undone: "Annullato: tornato alla versione di prima",
+    kept: "Tenuta, di due versioni in disaccordo",
+    keep: "Tieni questa versione",
+    back: (number: number) => `Torna alla versione ${number}`,
+    backNote: (number: number) => `Torna alla versione ${number}.`,
+    backDone: (number: number) => `La versione ${number} vale di nuovo, come versione più nuova.`,
+    disputeHint: "Due persone hanno approvato separatamente versioni diverse. Tienine una.",
+  },
+  changelog: {
+    title: "Storico",
+    rider: "Pilota",
+    everybody: "Tutti i piloti",
+    none: "Ancora nessuna modifica.",
+    count: (count: number) => plural(count, "modifica", "modifiche"),
+    when: "Quando",
+    who: "Chi",
+    what: "Che cosa",
+    why: "Perché",
+    where: "Chi ce l’ha",
+    still: (value: string) => `sempre ${value}`,
+    firstSet: (value: string) => `regolato per la prima volta a ${value}`,
+    withdrawn: "ritirato",
+    answers: (session: string, moment: string) => `Per la run in ${session}, ${moment}.`,
+    reported: "Segnalato dal pilota, non confermato.",
+    baseline: (type: string) => `Base per pista ${type}`,
+    newVersion: "una nuova versione",
+    more: showMore,
+  },
+};
