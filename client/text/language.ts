@@ -1,12 +1,12 @@
 /** The languages of the screens, and which of them a device speaks. */
 
 /** Each language with its own name, by its tag (BCP 47), in the order in which they are offered. */
-export const languageNames = { en: "English", fr: "Français", de: "Deutsch", es: "Español" } as const;
+export const languageNames = { en: "English", fr: "Français", de: "Deutsch", es: "Español", it: "Italiano" } as const;
 export type Language = keyof typeof languageNames;
 export const languages = Object.keys(languageNames) as readonly Language[];
 
 /** Tag by which numbers and dates are written. English ones as most of the world reads them: day before month, 24 hours. */
-const formats: Record<Language, string> = { en: "en-GB", fr: "fr-FR", de: "de-DE", es: "es-ES" };
+const formats: Record<Language, string> = { en: "en-GB", fr: "fr-FR", de: "de-DE", es: "es-ES", it: "it-IT" };
 
 const KEY = "pitslate.language";
 

@@ -7,6 +7,7 @@ const firstScreens: Record<Language, () => Promise<FirstWords>> = {
   de: () => import("./german/first-screens.ts"),
   es: () => import("./spanish/first-screens.ts"),
   fr: () => import("./french/first-screens.ts"),
+  it: () => import("./italian/first-screens.ts"),
 };
 
 const workplaces: Record<Language, () => Promise<WorkplaceWords>> = {
@@ -14,6 +15,7 @@ const workplaces: Record<Language, () => Promise<WorkplaceWords>> = {
   de: () => import("./german/workplaces.ts"),
   es: () => import("./spanish/workplaces.ts"),
   fr: () => import("./french/workplaces.ts"),
+  it: () => import("./italian/workplaces.ts"),
 };
 
 /** The texts of the first screen, before its code. */

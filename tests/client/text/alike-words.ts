@@ -58,4 +58,16 @@ export const alikeWords: Readonly<Record<Exclude<Language, "en">, Reasons>> = {
     Grip: "the field's term",
     grip: "the field's term",
   },
+  it: {
+    Weekend: "said so at races",
+    Run: "said so by riders",
+    "Run …": "said so by riders",
+    "… run": "said so by riders",
+    Feedback: "said so by riders and mechanics",
+    "Feedback (…)": "said so by riders and mechanics",
+    Sag: "the field's term",
+    "sag …": "the field's term",
+    Grip: "the field's term",
+    grip: "the field's term",
+  },
 };

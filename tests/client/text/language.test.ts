@@ -16,6 +16,7 @@ describe("The language of a device", () => {
     expect(languageFor(null, ["nl-BE", "en-US"])).toBe("en");
     expect(languageFor(null, ["EN"])).toBe("en");
     expect(languageFor(null, ["de-CH", "en-US"])).toBe("de");
+    expect(languageFor(null, ["it-CH", "de-CH"])).toBe("it");
   });
 
   it("is English when none of them is spoken, or what was kept is no language", () => {
