@@ -8,6 +8,7 @@ export { forceChart } from "./force-chart.ts";
 export { handOffCodes } from "./hand-off-codes.ts";
 export { jobQueue } from "./job-queue.ts";
 export { moments } from "./moments.ts";
+export { ownActs } from "./own-acts.ts";
 export { pit } from "./pit.ts";
 export { print } from "./print.ts";
 export { rainLock } from "./rain-lock.ts";
