@@ -21,7 +21,7 @@ export function FindScreen() {
             {words.field}
             <input
               ref={field}
-              type="search"
+              type="text"
               autocomplete="off"
               value={finding.typed()}
               onInput={(event) => finding.type(event.currentTarget.value)}

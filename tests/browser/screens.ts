@@ -19,6 +19,11 @@ const openAll = (page: Page) =>
     for (const details of document.querySelectorAll("details")) details.open = true;
   });
 
+const lookFor = async (page: Page, words: string): Promise<void> => {
+  await page.getByRole("textbox", { name: "Words" }).fill(words);
+  await page.getByRole("link", { name: /^Rider / }).waitFor();
+};
+
 export const screens: readonly Screen[] = [
   { name: "who are you", holder: "mechanic", path: "/" },
   { name: "hand-off", holder: "mechanic", path: "/hand-off" },
@@ -27,6 +32,12 @@ export const screens: readonly Screen[] = [
   { name: "data in and out", holder: "mechanic", path: "/data" },
   { name: "team board", holder: "mechanic", path: `/pit${weekend}` },
   { name: "course", holder: "mechanic", path: `/pit/course${weekend}` },
+  { name: "course: all opened", holder: "mechanic", path: `/pit/course${weekend}`, open: openAll },
+  { name: "bikes", holder: "mechanic", path: `/pit/rider/alder/bikes${weekend}`, open: openAll },
+  { name: "find", holder: "mechanic", path: "/find", open: (page) => lookFor(page, "rowan") },
+  { name: "print: setup sheet", holder: "mechanic", path: `/print/rider/alder${weekend}` },
+  { name: "print: session sheet", holder: "mechanic", path: `/print/team${weekend}` },
+  { name: "print: weekend report", holder: "manager", path: `/print/weekend${weekend}` },
   { name: "new weekend", holder: "mechanic", path: "/pit/weekend/new" },
   { name: "change of a weekend", holder: "mechanic", path: "/pit/weekend/kestrel-ridge-2026/edit" },
   { name: "rules", holder: "mechanic", path: "/pit/rules" },
