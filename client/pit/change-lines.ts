@@ -41,26 +41,52 @@ export function changeLines(ledger: Ledger, riderId: string): readonly ChangeLin
   return changes.map((change) => lineOf(ledger, change, hasSeveral));
 }
 
+/** Most lines are never in view: what one says is worked out when it is looked at. */
 function lineOf(ledger: Ledger, change: Change, hasSeveral: boolean): ChangeLine {
-  const runId = answeredRun(change);
-  const key = `${change.riderId}/${runId}`;
-  const first = runId === undefined ? undefined : ledger.history(runKind, key)[0];
   return {
     id: change.id,
     path: change.path,
-    adjuster: trade.adjuster(change.path),
-    bike: hasSeveral ? bikeName(ledger, change.bikeId) : undefined,
     weekend: change.weekend,
-    from: change.from.length === 0 ? pit.changelog.nothing : change.from.map(formatQuantity).join(pit.disputes.and),
-    to: change.to ? formatQuantity(change.to) : pit.changelog.nothing,
-    when: formatMoment(change.at),
-    who: memberName(ledger, change.by),
-    why: provenanceInWords(ledger, change.cause, change.to === undefined) ?? trade.cause(change),
-    run: first?.value && runName(ledger, { run: first.value, at: first.at }),
-    standing: change.standing && pit.changelog.standings[change.standing],
-    holds: holdsOf(ledger, change),
-    undo: undoOf(ledger, change),
+    get adjuster() {
+      return trade.adjuster(change.path);
+    },
+    get bike() {
+      return hasSeveral ? bikeName(ledger, change.bikeId) : undefined;
+    },
+    get from() {
+      return change.from.map(formatQuantity).join(pit.disputes.and) || pit.changelog.nothing;
+    },
+    get to() {
+      return change.to ? formatQuantity(change.to) : pit.changelog.nothing;
+    },
+    get when() {
+      return formatMoment(change.at);
+    },
+    get who() {
+      return memberName(ledger, change.by);
+    },
+    get why() {
+      return provenanceInWords(ledger, change.cause, change.to === undefined) ?? trade.cause(change);
+    },
+    get run() {
+      return answeredRunName(ledger, change);
+    },
+    get standing() {
+      return change.standing && pit.changelog.standings[change.standing];
+    },
+    get holds() {
+      return holdsOf(ledger, change);
+    },
+    get undo() {
+      return undoOf(ledger, change);
+    },
   };
+}
+
+function answeredRunName(ledger: Ledger, change: Change): string | undefined {
+  const runId = answeredRun(change);
+  const first = runId === undefined ? undefined : ledger.history(runKind, `${change.riderId}/${runId}`)[0];
+  return first?.value && runName(ledger, { run: first.value, at: first.at });
 }
 
 function holdsOf(ledger: Ledger, { riderId, bikeId, path, current }: Change): ChangeLine["holds"] {

@@ -56,14 +56,22 @@ export function changelog(ledger: Ledger, filter: ChangelogFilter = {}): readonl
     .sort((a, b) => compareText(b.at, a.at) || compareText(b.id, a.id));
 }
 
+/**
+ * A subject's changes, worked out once for each state of its history: a rider has thousands of them, and a write makes one.
+ * A ledger gives the same history until a record of the subject arrives.
+ */
+const changesByHistory = new WeakMap<readonly LedgerRecord<Setting>[], readonly Change[]>();
+
 type Address = NonNullable<ReturnType<typeof parseSettingKey>>;
 
 function changesOf(ledger: Ledger, key: string, address: Address): readonly Change[] {
+  const history = ledger.history(settingKind, key);
+  const known = changesByHistory.get(history);
+  if (known) return known;
   const current = ledger.current(settingKind, key);
   const heads = new Set(current.state === "absent" ? [] : current.heads.map((head) => head.id));
-  const history = ledger.history(settingKind, key);
   const byId = new Map(history.map((record) => [record.id, record]));
-  return history.map((record) => ({
+  const changes = history.map((record) => ({
     id: record.id,
     ...address,
     from: record.supersedes.flatMap((id) => byId.get(id)?.value?.quantity ?? []),
@@ -79,6 +87,8 @@ function changesOf(ledger: Ledger, key: string, address: Address): readonly Chan
     voided: record.voided?.reason,
     current: heads.has(record.id),
   }));
+  changesByHistory.set(history, changes);
+  return changes;
 }
 
 /** A voiding record carries no weekend of its own: it belongs to that of the record it takes back. */
