@@ -3,6 +3,7 @@ import { useSearchParams } from "@solidjs/router";
 import { type Accessor, createMemo } from "solid-js";
 import type { Device } from "#client/device/create-device.ts";
 import { wallClockNow } from "#client/widgets/create-wall-clock.ts";
+import { dayOf } from "#client/widgets/today.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { currentWeekend, type Programme, programme, type ScheduledSession, weekends } from "#core/weekend/programme.ts";
 import { sessionStandings } from "#core/weekend/session-clock.ts";
@@ -24,9 +25,8 @@ export interface ChosenSession {
  */
 export function createChosenSession(device: Device, now: Accessor<number> = wallClockNow): ChosenSession {
   const [params, setParams] = useSearchParams<{ weekend: string; session: string }>();
-  const plan = createMemo(() =>
-    chosenProgramme(device.ledger(), params.weekend, new Date().toISOString().slice(0, 10)),
-  );
+  const day = createMemo(() => dayOf(now()));
+  const plan = createMemo(() => chosenProgramme(device.ledger(), params.weekend, day()));
   const session = createMemo(() => {
     const sessions = plan()?.sessions ?? [];
     return sessions.find(({ id }) => id === params.session) ?? firstNotOver(sessions, now());
