@@ -43,7 +43,8 @@ export function differenceParts(difference: TypedQuantity): QuantityParts {
 
 /** A number with at most two decimals. */
 export function numberText(value: number): string {
-  return format({}).format(value).replace("-", "−");
+  // Without a sign before what rounds to nothing.
+  return format({ signDisplay: "negative" }).format(value).replace("-", "−");
 }
 
 /** The unit beside a number: counts are words, and one click is one. */

@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, it } from "vitest";
-import { differenceText, quantityText, unitText } from "#client/text/quantity-text.ts";
+import { differenceText, numberText, quantityText, unitText } from "#client/text/quantity-text.ts";
 import { showUnits } from "#client/text/shown-units.ts";
 import { entryField, numberIn } from "#client/widgets/entry-field.ts";
 
@@ -29,6 +29,14 @@ describe("A quantity in words", () => {
     expect(differenceText({ value: 5, unit: "°C" })).toBe("+9 °F");
     expect(differenceText({ value: -5, unit: "psi" })).toBe("−0.34 bar");
     expect(differenceText({ value: 0, unit: "psi" })).toBe("0 bar");
+  });
+
+  it("has no sign before what rounds to nothing", () => {
+    showUnits({ temperature: "°F" });
+    // -17.8 °C are -0.04 °F.
+    expect(quantityText({ value: -17.8, unit: "°C" })).toBe("0 °F");
+    expect(quantityText({ value: -18.4, unit: "°C" })).toBe("−1 °F");
+    expect(numberText(-0.001)).toBe("0");
   });
 
   it("counts one click and two clicks", () => {
