@@ -3,6 +3,7 @@ import { common } from "#client/text/common.ts";
 import { pit } from "#client/text/pit.ts";
 import { trade } from "#client/text/trade.ts";
 import { Caution } from "#client/widgets/caution.tsx";
+import { focusInvalidField } from "#client/widgets/invalid-field.ts";
 import { Modal } from "#client/widgets/modal.tsx";
 import { Problem } from "#client/widgets/problem.tsx";
 import { Stepper } from "#client/widgets/stepper.tsx";
@@ -10,7 +11,6 @@ import type { AdjusterPath } from "#core/team/adjuster.ts";
 import type { LoggedRun } from "#core/weekend/runs.ts";
 import { createByHand } from "./create-by-hand.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
-import { focusInvalidField } from "./invalid-field.ts";
 import { valueText } from "./names.ts";
 
 /** Any value that the adjuster allows, set by hand; on a run's card it answers that run. */

@@ -3,6 +3,7 @@ import { useDevice } from "#client/device/device-context.tsx";
 import { common } from "#client/text/common.ts";
 import { pit } from "#client/text/pit.ts";
 import { formatNumber } from "#client/widgets/format.ts";
+import { focusInvalidField } from "#client/widgets/invalid-field.ts";
 import { Problem } from "#client/widgets/problem.tsx";
 import { Stepper } from "#client/widgets/stepper.tsx";
 import { courseTypes } from "#core/team/course-type.ts";
@@ -12,7 +13,6 @@ import { CourseShape } from "./course/course-shape.tsx";
 import { disputedParts, isAccepted, sumOfParts } from "./course-draft.ts";
 import { createCourseForm } from "./create-course-form.ts";
 import { Field } from "./field.tsx";
-import { focusInvalidField } from "./invalid-field.ts";
 import { PartField } from "./part-field.tsx";
 
 /** The course of a weekend and the conditions of its sessions, all on one page and saved together. */

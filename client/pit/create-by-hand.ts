@@ -36,12 +36,12 @@ export function createByHand(bench: RiderBench, path: AdjusterPath, run?: Logged
     return adjuster && entryField(adjuster);
   };
   const nowAt = (at: AdjusterPath): TypedQuantity | undefined => bench.occasion()?.onTheBike[at];
-  const startOf = (at: AdjusterPath): number | undefined => {
+  const startOf = (at: AdjusterPath): Pick<ByHandDraft, "value" | "from"> => {
     const field = fieldAt(at);
-    const now = nowAt(at) ?? bench.sheet()?.rows.find((row) => row.path === at)?.bench;
-    return field && numberIn(field, now);
+    const from = nowAt(at) ?? bench.sheet()?.rows.find((row) => row.path === at)?.bench;
+    return { value: field && numberIn(field, from), from };
   };
-  const [draft, setDraft] = createSignal<ByHandDraft>(untrack(() => ({ path, value: startOf(path), note: "" })));
+  const [draft, setDraft] = createSignal<ByHandDraft>(untrack(() => ({ path, ...startOf(path), note: "" })));
   const [problem, setProblem] = createSignal<string>();
   const change = (fields: Partial<ByHandDraft>): void => {
     setDraft((now) => ({ ...now, ...fields }));
@@ -57,7 +57,7 @@ export function createByHand(bench: RiderBench, path: AdjusterPath, run?: Logged
       equals: (a, b) => JSON.stringify(a) === JSON.stringify(b),
     }),
     now: () => nowAt(chosen()),
-    choose: (next) => change({ path: next, value: startOf(next) }),
+    choose: (next) => change({ path: next, ...startOf(next) }),
     setValue: (value) => change({ value }),
     setNote: (note) => change({ note }),
     save: () => {

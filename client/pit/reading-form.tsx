@@ -1,10 +1,10 @@
 import { createSignal, Show } from "solid-js";
 import { common } from "#client/text/common.ts";
 import { entryField } from "#client/widgets/entry-field.ts";
+import { focusInvalidField } from "#client/widgets/invalid-field.ts";
 import { Stepper } from "#client/widgets/stepper.tsx";
 import type { TypedQuantity } from "#core/quantity/unit.ts";
 import type { MountedAdjuster } from "#core/team/roster.ts";
-import { focusInvalidField } from "./invalid-field.ts";
 
 /** One value of an adjuster, within its own limits; `onSave` gets it as it was typed. */
 export function ReadingForm(props: {

@@ -3,13 +3,13 @@ import { common } from "#client/text/common.ts";
 import { pit } from "#client/text/pit.ts";
 import { Caution } from "#client/widgets/caution.tsx";
 import { Choice } from "#client/widgets/choice.tsx";
+import { focusInvalidField } from "#client/widgets/invalid-field.ts";
 import { Modal } from "#client/widgets/modal.tsx";
 import { Problem } from "#client/widgets/problem.tsx";
 import { Stepper } from "#client/widgets/stepper.tsx";
 import type { RiderBench } from "./create-rider-bench.ts";
 import { createServiceForm } from "./create-service-form.ts";
 import { Field } from "./field.tsx";
-import { focusInvalidField } from "./invalid-field.ts";
 import { type ServicePlace, workName } from "./service-lines.ts";
 
 /** A service that was done, written down together with what is on the bike. */

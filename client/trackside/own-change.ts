@@ -4,11 +4,10 @@ import type { Device } from "#client/device/create-device.ts";
 import { trackside } from "#client/text/trackside.ts";
 import { trade } from "#client/text/trade.ts";
 import { adjusterLabel } from "#client/widgets/adjuster-label.ts";
-import { entryField } from "#client/widgets/entry-field.ts";
+import { entryField, numberIn } from "#client/widgets/entry-field.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
 import { describeLedgerProblem } from "#core/ledger/write.ts";
 import { settingEntries } from "#core/planning/entries.ts";
-import { convert, type TypedQuantity } from "#core/quantity/unit.ts";
 import type { MountedAdjuster, RiderBike } from "#core/team/roster.ts";
 import type { Surroundings } from "#core/team/surroundings.ts";
 import { settingsOnBike, valuesOnBike } from "#core/weekend/on-the-bike.ts";
@@ -28,11 +27,13 @@ export type OwnChangeResult = { readonly ok: boolean; readonly sentence: string 
 /** Writes the change; the sentence says what was saved, or why it was not. */
 export function writeOwnChange(device: Pick<Device, "ledger" | "write">, change: OwnChange): OwnChangeResult {
   const { mounted, weekendId, sessionId, surroundings, found, value } = change;
-  const quantity = { value, unit: entryField(found.adjuster).unit };
+  const field = entryField(found.adjuster);
+  const quantity = { value, unit: field.unit };
   const words = [adjusterLabel(found.path), formatQuantity(quantity)] as const;
   const onTheBike = valuesOnBike(settingsOnBike(device.ledger(), mounted));
-  // The same value again would turn what a mechanic has seen into a mere report.
-  if (isSame(onTheBike[found.path], quantity)) return { ok: true, sentence: trackside.change.unchanged(...words) };
+  // The same value again, as exactly as the field shows it, would turn what a mechanic has seen into a mere report.
+  if (numberIn(field, onTheBike[found.path]) === value)
+    return { ok: true, sentence: trackside.change.unchanged(...words) };
   const made = settingEntries(
     {
       mounted,
@@ -49,8 +50,4 @@ export function writeOwnChange(device: Pick<Device, "ledger" | "write">, change:
   const written = device.write(made.entries);
   if (!written.ok) return { ok: false, sentence: describeLedgerProblem(written.problem) };
   return { ok: true, sentence: trackside.change.saved(...words) };
-}
-
-function isSame(known: TypedQuantity | undefined, said: TypedQuantity): boolean {
-  return known !== undefined && Math.abs(convert(known, said.unit).value - said.value) < 1e-6;
 }

@@ -5,6 +5,7 @@ import { tabStorage } from "#client/device/storage/browser-storage.ts";
 import { trackside } from "#client/text/trackside.ts";
 import { Choice } from "#client/widgets/choice.tsx";
 import { formatClock } from "#client/widgets/format.ts";
+import { focusInvalidField } from "#client/widgets/invalid-field.ts";
 import { Problem } from "#client/widgets/problem.tsx";
 import { WeekendChoice } from "#client/widgets/weekend-choice.tsx";
 import { ends } from "#core/team/place.ts";
@@ -35,11 +36,7 @@ function RunForm(props: { at: RiderAtHand; mounted: Accessor<RiderBike> }) {
     const plan = props.at.plan();
     const session = props.at.session();
     if (!plan || !session) return void setProblem(trackside.noSessions);
-    const wrong = form?.querySelector<HTMLInputElement>('input[aria-invalid="true"]');
-    if (wrong) {
-      wrong.focus();
-      return void setProblem(trackside.run.wrongNumber);
-    }
+    if (focusInvalidField(form) !== undefined) return void setProblem(trackside.run.wrongNumber);
     const saved = log.save(props.mounted(), plan.weekendId, session.id);
     if (!saved.ok) return void setProblem(saved.sentence);
     const said = describeRun(saved.run);

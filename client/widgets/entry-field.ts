@@ -40,6 +40,18 @@ export function numberIn(
   return Number(convert(quantity, unit).value.toFixed(Math.max(1, decimalsOfStep(step))));
 }
 
+/**
+ * What a number in the field means. Where it is still the one that `from` was shown as it is `from` itself: what the field
+ * rounds away was never typed, and at the end of a range it would be beyond it.
+ */
+export function quantityIn(
+  field: Pick<EntryField, "unit" | "step">,
+  number: number,
+  from: TypedQuantity | undefined,
+): TypedQuantity {
+  return from && numberIn(field, from) === number ? from : { value: number, unit: field.unit };
+}
+
 function roundStep(exact: number): number {
   const power = 10 ** Math.floor(Math.log10(exact));
   const parts = exact / power + 1e-9;

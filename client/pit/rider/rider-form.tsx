@@ -1,11 +1,11 @@
 import { createMemo, Show } from "solid-js";
 import type { RiderBench } from "#client/pit/create-rider-bench.ts";
 import { Field } from "#client/pit/field.tsx";
-import { focusInvalidField } from "#client/pit/invalid-field.ts";
 import { riderDetails as words } from "#client/text/rider-details.ts";
 import { Choice } from "#client/widgets/choice.tsx";
 import { numberIn } from "#client/widgets/entry-field.ts";
 import { formatNumber } from "#client/widgets/format.ts";
+import { focusInvalidField } from "#client/widgets/invalid-field.ts";
 import { Problem } from "#client/widgets/problem.tsx";
 import { Stepper } from "#client/widgets/stepper.tsx";
 import { DEFAULT_FRONT_SHARE } from "#core/advice/suspension-model.ts";

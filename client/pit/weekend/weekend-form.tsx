@@ -1,8 +1,8 @@
 import { createMemo, For, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
-import { focusInvalidField } from "#client/pit/invalid-field.ts";
 import { common } from "#client/text/common.ts";
 import { weekend as words } from "#client/text/weekend.ts";
+import { focusInvalidField } from "#client/widgets/invalid-field.ts";
 import { Problem } from "#client/widgets/problem.tsx";
 import { createWeekendForm, type SavedWeekend } from "./create-weekend-form.ts";
 import { LabelledInput } from "./labelled-input.tsx";

@@ -1,8 +1,9 @@
-import { describe, expect, test } from "vitest";
+import { afterEach, describe, expect, test } from "vitest";
 import { goBackEntries, goBackPlan, goBackValue, tickEntries } from "#client/pit/bench-entries.ts";
 import { byHandEntries } from "#client/pit/by-hand.ts";
 import { type Actor, lastOwnAction } from "#client/pit/last-own-action.ts";
 import { onTheBikeText, rowFacts } from "#client/pit/row-facts.ts";
+import { showUnits } from "#client/text/shown-units.ts";
 import { trade } from "#client/text/trade.ts";
 import { settledValue } from "#core/ledger/ledger.ts";
 import type { Writer } from "#core/ledger/write.ts";
@@ -127,6 +128,19 @@ describe("going back", () => {
 });
 
 describe("a value by hand", () => {
+  afterEach(() => showUnits({}));
+
+  test("that stands in the field as it was shown is the value itself, also at the end of the part's range", () => {
+    const { team } = coldMorning();
+    showUnits({ pressure: "bar" });
+    // 220 psi are 15.168 bar: what the field shows of the part's own maximum is beyond it.
+    const from = { value: 220, unit: "psi" } as const;
+    const entries = byHandEntries(occasionFor(team), { path: SECONDARY, value: 15.17, from, note: "" });
+    expect(entries).toMatchObject({ ok: true, entries: [{ value: { quantity: from } }] });
+    const typed = byHandEntries(occasionFor(team), { path: SECONDARY, value: 15.1, from, note: "" });
+    expect(typed).toMatchObject({ ok: true, entries: [{ value: { quantity: { value: 15.1, unit: "bar" } } }] });
+  });
+
   test("that the part does not allow is refused with its limit, and nothing is written", () => {
     const { team } = coldMorning();
     const result = byHandEntries(occasionFor(team), { path: MAIN, value: 400, note: "" });

@@ -1,5 +1,6 @@
-import { beforeEach, describe, expect, it } from "vitest";
+import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import type { SmallStorage } from "#client/device/storage/browser-storage.ts";
+import { showUnits } from "#client/text/shown-units.ts";
 import { bikeView } from "#client/trackside/bike-view.ts";
 import { createRunLog } from "#client/trackside/create-run-log.ts";
 import { defaultSession } from "#client/trackside/default-session.ts";
@@ -169,6 +170,27 @@ describe("a change of the rider's own", () => {
   it("says so when the value is known already, and leaves it confirmed", () => {
     expect(change("fork.main-pressure", 60).sentence).toContain("already");
     expect(view("fork.main-pressure")).toMatchObject({ value: "60 psi", standing: undefined });
+  });
+});
+
+describe("an own change of one who reads bar", () => {
+  afterEach(() => showUnits({}));
+
+  it("is none as long as the field shows what is known", () => {
+    showUnits({ pressure: "bar" });
+    const shown = view("fork.main-pressure")?.number;
+    expect(shown).toBe(4.14);
+    const before = team.ledger.size;
+    expect(change("fork.main-pressure", shown ?? 0).sentence).toContain("already");
+    expect(team.ledger.size).toBe(before);
+    expect(view("fork.main-pressure")?.standing).toBeUndefined();
+  });
+
+  it("is kept as it was typed", () => {
+    showUnits({ pressure: "bar" });
+    expect(change("fork.main-pressure", 4.2).ok).toBe(true);
+    showUnits({});
+    expect(view("fork.main-pressure")?.value).toBe("4.2 bar");
   });
 });
 
