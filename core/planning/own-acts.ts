@@ -10,8 +10,8 @@ export interface Member {
 }
 
 /**
- * Whether a record can be taken back: it is still what is current, so that nothing is touched that somebody has done since,
- * and there was one state before it. What settled a dispute has none.
+ * Whether a record can be taken back: it alone is what holds, so that nothing is touched that somebody has done since and no
+ * dispute is settled without a look at the bike, and there was one state before it. What settled a dispute has none.
  */
 export function canTakeBack(ledger: Ledger, id: string): boolean {
   const record = ledger.record(id);
@@ -19,7 +19,17 @@ export function canTakeBack(ledger: Ledger, id: string): boolean {
   if (!record || !before || before.missing.length > 0 || before.current.state === "disputed") return false;
   const { kind, key } = splitSubject(record.subject);
   const known = ledger.registry.find(kind);
-  return known !== undefined && ledger.heads(known, key).some((head) => head.id === id);
+  return known !== undefined && holdsAlone(ledger, ledger.heads(known, key), id);
+}
+
+/** It is the only head, or what an undo of all that came after it has gone back to. */
+function holdsAlone(ledger: Ledger, heads: readonly LedgerRecord[], id: string): boolean {
+  const [head] = heads;
+  if (!head || heads.length > 1) return false;
+  if (head.id === id) return true;
+  if (head.cause?.type !== "revert") return false;
+  const restored = ledger.before(head.cause.record)?.current;
+  return restored?.state === "settled" && holdsAlone(ledger, restored.heads, id);
 }
 
 /**
