@@ -24,9 +24,11 @@ export function decisionView(context: JobContext, { logged }: DecisionJob): JobC
   const place = { label: words.decide.read, path: riderPlace(logged.riderId, "feedback") };
   const content = { why: words.decide.of(run), steps: [], touches: [], place };
   if (!result.ok) return { ...content, what: words.decide.noSetup };
-  const { adjustments, referrals, questions } = result.advice;
-  // With something to look at or to ask first, no answer is a matter of one touch.
-  if (referrals.length + questions.length > 0) return { ...content, what: words.decide.lookFirst };
+  const { adjustments, referrals, questions, unanswered } = result.advice;
+  // With something to look at or to ask first, no answer is a matter of one touch; nor is one that a rule has and cannot give,
+  // as long as nobody knows what is on the bike.
+  const isHeld = adjustments.length === 0 && unanswered.length > 0;
+  if (isHeld || referrals.length + questions.length > 0) return { ...content, what: words.decide.lookFirst };
   const leave: JobTouch = {
     id: "leave",
     label: words.decide.leave,

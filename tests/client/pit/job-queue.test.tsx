@@ -152,6 +152,44 @@ describe("a job in the queue", () => {
   });
 });
 
+describe("taking back what was done", () => {
+  test("never settles a dispute that has come up since: both claims stay in view", () => {
+    open();
+    press(button("It is all on the bike"));
+    arriveFromElsewhere(team, REBOUND, { value: 6, unit: "clicks" }, []);
+    expect(row("dispute to check")).not.toBeNull();
+    expect(row("change to make")?.querySelectorAll("button")).toHaveLength(0);
+    expect(row("change to make")?.textContent).toContain("Changed since");
+    expect(team.ledger.current(settingKind, keyOf(REBOUND)).state).toBe("disputed");
+  });
+
+  test("goes on to what was done before on the same adjuster, one undo after the other", () => {
+    open();
+    press(button("It is all on the bike"));
+    const run = { bike: "alder-1", weekend: "kestrel", session: "p1", front: { returnSpeed: "too slow" }, rear: {} };
+    written(mia.set(runKind, "alder/run-1", run as never));
+    press(button("On the bike: 9 clicks"));
+    expect(row("change to make")?.textContent).toContain("Changed since");
+    press(button("Undo"));
+    expect(settingAt(REBOUND)?.quantity.value).toBe(8);
+    expect(row("change to make")?.textContent).not.toContain("Changed since");
+    press(button("Undo"));
+    expect(settingAt(REBOUND)).toBeUndefined();
+    expect(row("change to make")?.textContent).toContain("10 adjusters to set");
+  });
+});
+
+describe("an answer to a run", () => {
+  test("is not a matter of one touch while nobody knows what is on the bike", () => {
+    const run = { bike: "alder-1", weekend: "kestrel", session: "p1", front: { returnSpeed: "too slow" }, rear: {} };
+    written(mia.set(runKind, "alder/run-1", run as never));
+    open();
+    const decide = row("feedback to decide on");
+    expect(decide?.querySelectorAll("button")).toHaveLength(0);
+    expect(decide?.textContent).toContain("Something is to be looked at or asked first.");
+  });
+});
+
 describe("one touch", () => {
   beforeEach(() => {
     open();
