@@ -21,7 +21,7 @@ export interface DocumentFacts {
   /** The device's storage refused the last attempt. */
   readonly storageFails: boolean;
   readonly unsaved: number;
-  /** There is a socket, or there is none because others have their turn. */
+  /** There is a socket, or there is none because others have their turn or because the first one is only being opened. */
   readonly connected: boolean;
   /** The server has told, since the socket opened (or before it was closed for another's turn), what its log holds. */
   readonly acknowledged: boolean;

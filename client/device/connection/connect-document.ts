@@ -40,9 +40,10 @@ export interface ConnectionFacts {
   readonly connected: boolean;
   /**
    * Why there is no socket though nothing is wrong: it waits for a place among the device's sockets for the first time,
-   * or it has given its place to another document after all was proven to be on the server.
+   * its very first one is being opened and has not failed, or it has given its place to another document after all was
+   * proven to be on the server.
    */
-  readonly turn: "waiting" | "resting" | undefined;
+  readonly turn: "waiting" | "opening" | "resting" | undefined;
   /** What the server's log is proven to hold, as it said on this socket; absent until it has. */
   readonly held: ReadonlyMap<number, number> | undefined;
   /** The same from the last socket that proved it. */
@@ -94,6 +95,7 @@ export function connectToServer(context: ConnectionContext): DocumentConnection 
   let closed = false;
   let turn: ConnectionFacts["turn"];
   let leavePlace: (() => void) | undefined;
+  let isFirst = true;
   let failures = 0;
   let refusal: string | undefined;
   let sentAway: number | undefined;
@@ -116,7 +118,8 @@ export function connectToServer(context: ConnectionContext): DocumentConnection 
     let isPlaced = false;
     leavePlace = slots.take(rank(), () => {
       isPlaced = true;
-      if (turn === "waiting") turn = undefined;
+      if (turn !== "resting") turn = isFirst ? "opening" : undefined;
+      isFirst = false;
       lastHeard = timers.now();
       socket = openSocket(name, { onOpen, onMessage, onClose: lost });
       watch();
@@ -151,6 +154,7 @@ export function connectToServer(context: ConnectionContext): DocumentConnection 
 
   const onOpen = (): void => {
     connected = true;
+    if (turn === "opening") turn = undefined;
     lastHeard = timers.now();
     ask();
     onChange();

@@ -190,7 +190,7 @@ describe("a document's connection", () => {
     expect(history.line().ended).toBe(true);
     expect(history.connection.facts()).toMatchObject({ connected: false, turn: "resting", held: undefined });
     expect(history.connection.facts().lastHeld).toBeDefined();
-    expect(other.connection.facts().turn).toBeUndefined();
+    expect(other.connection.facts().turn).toBe("opening");
     other.line().events.onOpen();
     other.line().events.onMessage(acknowledge(other.ydoc));
     history.ydoc.getArray("records").push(["a"]);
@@ -205,6 +205,18 @@ describe("a document's connection", () => {
     expect(other.lines).toHaveLength(1);
     await history.time.pass(2100);
     expect(other.lines).toHaveLength(2);
+  });
+
+  test("is no connection that was lost while its first socket is being opened, and is one once that has failed", async () => {
+    const { connection, line, lines, time } = device(0);
+    expect(connection.facts()).toMatchObject({ connected: false, turn: "opening" });
+    line().events.onClose(1006);
+    expect(connection.facts()).toMatchObject({ connected: false, turn: undefined });
+    await time.pass(31_000);
+    expect(lines.length).toBeGreaterThan(1);
+    expect(connection.facts()).toMatchObject({ connected: false, turn: undefined });
+    line().events.onOpen();
+    expect(connection.facts()).toMatchObject({ connected: true, turn: undefined });
   });
 
   test("is offline, not resting, when its turn has come and the server does not answer", async () => {
