@@ -2,6 +2,7 @@
 import { type Accessor, createSignal, onCleanup } from "solid-js";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { splitSubject } from "#core/ledger/record.ts";
+import { serviceKind } from "#core/planning/service-kinds.ts";
 import { runKind } from "#core/weekend/record-kinds.ts";
 
 export interface RiderStamps {
@@ -20,8 +21,10 @@ export function createRiderStamps(ledger: Ledger): RiderStamps {
     ledger.onChange((subjects) => {
       for (const subject of subjects) {
         const { kind, key } = splitSubject(subject);
-        // A run wears the parts of the bike that it was ridden on, and that may be another rider's.
-        const isRiders = ledger.registry.find(kind)?.scope === "rider" && kind !== runKind.kind;
+        // A run wears the parts of the bike that it was ridden on, and that may be another rider's; a service stays with a
+        // part that has gone to another rider's bike since.
+        const isOfAll = kind === runKind.kind || kind === serviceKind.kind;
+        const isRiders = ledger.registry.find(kind)?.scope === "rider" && !isOfAll;
         const riderId = key.slice(0, Math.max(0, key.indexOf("/")));
         if (isRiders) byRider.set(riderId, (byRider.get(riderId) ?? 0) + 1);
         else ofAll += 1;

@@ -11,7 +11,7 @@ import { rememberJobs } from "#client/pit/jobs/remember-jobs.ts";
 import { settledValue } from "#core/ledger/ledger.ts";
 import type { Writer } from "#core/ledger/write.ts";
 import { jobQueue } from "#core/planning/job-queue.ts";
-import { servicePlanKind } from "#core/planning/service-kinds.ts";
+import { serviceKind, servicePlanKind } from "#core/planning/service-kinds.ts";
 import { baselineKind, bikeKind, riderKind } from "#core/team/record-kinds.ts";
 import { riderBike } from "#core/team/roster.ts";
 import { programme } from "#core/weekend/programme.ts";
@@ -305,6 +305,17 @@ describe("the jobs that are remembered", () => {
       expect(jobsOf("alder")[0]).not.toBe(alder[0]);
       written(mia.set(conditionsKind, "kestrel/p1", { air: { value: 25, unit: "°C" }, ground: "wet" }));
       expect(jobsOf("birch")[0]).not.toBe(birch[0]);
+      // The part may be on the other rider's bike by now.
+      const before = jobsOf("birch")[0];
+      written(
+        mia.set(serviceKind, "alder/service-1", {
+          bike: "alder-1",
+          place: "fork",
+          what: "complete",
+          settings: {},
+        } as never),
+      );
+      expect(jobsOf("birch")[0]).not.toBe(before);
       dispose();
     });
   });
