@@ -50,7 +50,9 @@ export function createMove(
     const moved = chosen();
     return moved ? placesToGo(device.ledger(), moved, riderId()) : [];
   });
-  const to = (): string | undefined => destinations().find(({ id }) => id === draft().to)?.id;
+  // A place was chosen for one part: it is none for another that has come in its stead because somebody moved the first away.
+  const to = (): string | undefined =>
+    chosen()?.partId === draft().partId ? destinations().find(({ id }) => id === draft().to)?.id : undefined;
   const there = createMemo(() => {
     const moved = chosen();
     return moved && partThere(device.ledger(), to(), moved.part.place);
@@ -71,7 +73,7 @@ export function createMove(
       return moved ? historyLines(device.ledger(), moved.partId, moved.bikeId) : [];
     }),
     choosePart: (partId) => setDraft({ ...empty, partId }),
-    chooseTo: (id) => setDraft((now) => ({ ...now, to: id === "" ? undefined : id })),
+    chooseTo: (id) => setDraft((now) => ({ ...now, partId: chosen()?.partId, to: id === "" ? undefined : id })),
     chooseSwap: (swap = "swap") => setDraft((now) => ({ ...now, swap })),
     chooseAir: (air) => setDraft((now) => ({ ...now, air })),
     save: () => {

@@ -15,6 +15,7 @@ import { disputeLines } from "#client/pit/dispute-lines.ts";
 import { lastOwnAction } from "#client/pit/last-own-action.ts";
 import { benchOccasion } from "#client/pit/occasion.ts";
 import { movePart } from "#core/planning/move-part.ts";
+import { bikeKind, partKind, riderKind } from "#core/team/record-kinds.ts";
 import { riderBike } from "#core/team/roster.ts";
 import { settingsOnBike } from "#core/weekend/on-the-bike.ts";
 import { programme } from "#core/weekend/programme.ts";
@@ -168,6 +169,30 @@ describe("a part that is moved", () => {
     const whyOn = (bike: string) => lines.find((line) => line.bike === bike && line.path === "fork.rebound")?.why;
     expect(whyOn("Alder two")).toBe("Came with the part: Two-chamber fork.");
     expect(whyOn("Alder one")).toBe("Not known any more: Two-chamber fork was moved.");
+  });
+
+  test("is not another one when somebody has moved it to another rider's bike meanwhile", () => {
+    const mia = team.writerFor("mia");
+    const { rider, bike, parts } = riderBike(team.ledger, "alder") ?? {};
+    const own = { fork: "fork-9", "front-tyre": "front-9", "rear-tyre": "rear-9" } as const;
+    for (const [place, id] of Object.entries(own)) {
+      written(mia.set(partKind, id, parts?.[place as keyof typeof own] as never));
+    }
+    written(mia.set(riderKind, "birch", { ...rider, name: "Birch", bike: "birch-1" } as never));
+    written(mia.set(bikeKind, "birch-1", { ...bike, rider: "birch", parts: own } as never));
+    inRoot((shown) => {
+      const move = createMove(shown, () => "alder");
+      move.choosePart("shock-1");
+      move.chooseTo(SPARE);
+      const away = { partId: "shock-1", from: RACE, to: "birch-1", swap: false, airKept: true };
+      const elsewhere = movePart(team.ledger, away);
+      expect(elsewhere).toMatchObject({ ok: true });
+      if (elsewhere.ok) shown.device.write(elsewhere.entries);
+      move.chooseAir("kept");
+      move.save();
+      expect(shown.acts.problem()).toBe("Choose where the part goes.");
+      expect(riderBike(team.ledger, "alder")?.parts.fork?.name).toBe("Two-chamber fork");
+    });
   });
 
   test("is taken back as a whole, also what it left unknown; once a setting of it was changed, it has to be moved back", () => {
