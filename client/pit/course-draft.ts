@@ -7,7 +7,7 @@
 import { courseProfile } from "#client/text/course-profile.ts";
 import { pit } from "#client/text/pit.ts";
 import { sections as sectionWords } from "#client/text/sections.ts";
-import { type EntryField, entryField, numberIn } from "#client/widgets/entry-field.ts";
+import { type EntryField, entryField, numberIn, quantityIn } from "#client/widgets/entry-field.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { readValue } from "#core/ledger/read-record.ts";
 import type { WriteEntry } from "#core/ledger/write.ts";
@@ -118,7 +118,7 @@ export function courseEntries(
     const disputed = ledger.current(conditionsKind, key).state === "disputed";
     if (isEmpty(fields) && (!before || isEmpty(before)) && !disputed) continue;
     if (before && sameConditions(fields, before) && !disputed) continue;
-    const conditions = conditionsOf(fields);
+    const conditions = conditionsOf(fields, knownValue(ledger, conditionsKind, key));
     if (typeof conditions === "string") return { ok: false, sentence: conditions };
     entries.push(entryOf(ledger, conditionsKind, key, conditions));
     written.push(pit.course.theConditions(fields.name));
@@ -147,13 +147,17 @@ function courseOf({ mix, altitude, profile, sections }: CourseDraft): Course | s
   };
 }
 
-function conditionsOf({ name, air, bench, ground }: ConditionsDraft): Conditions | string {
+/** @param known what is stored, which stays as it was typed where it was not changed here */
+function conditionsOf(
+  { name, air, bench, ground }: ConditionsDraft,
+  known: Conditions | undefined,
+): Conditions | string {
   if (air === undefined) return pit.course.needsAir(name);
   if (ground === undefined) return pit.course.needsGround(name);
-  const { unit } = temperatureField();
+  const field = temperatureField();
   return {
-    air: { value: air, unit },
-    ...(bench !== undefined && { bench: { value: bench, unit } }),
+    air: quantityIn(field, air, known?.air),
+    ...(bench !== undefined && { bench: quantityIn(field, bench, known?.bench) }),
     ground,
   };
 }

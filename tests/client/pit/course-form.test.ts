@@ -2,6 +2,7 @@ import { createRoot } from "solid-js";
 import { describe, expect, test } from "vitest";
 import type { Device } from "#client/device/create-device.ts";
 import { type CourseFormState, createCourseForm } from "#client/pit/create-course-form.ts";
+import { showUnits } from "#client/text/shown-units.ts";
 import { settledValue } from "#core/ledger/ledger.ts";
 import { conditionsKind, courseKind } from "#core/weekend/record-kinds.ts";
 import { enterCourse, type TeamLedger, teamLedger, written } from "#tests/builders/team-ledger.ts";
@@ -53,6 +54,21 @@ describe("the course form", () => {
       air: { value: 18, unit: "°C" },
       ground: "damp",
     });
+  });
+
+  test("leaves a temperature as it was typed when one who reads another unit changes the ground beside it", () => {
+    const team = teamLedger();
+    const air = { value: 22.3, unit: "°C" } as const;
+    enterCourse(team.writerFor("nils"));
+    written(team.writerFor("nils").set(conditionsKind, "kestrel/p1", { air, ground: "dry" }));
+    showUnits({ temperature: "°F" });
+    withForm(team, (form) => {
+      expect(form.draft().sessions[0]?.air).toBe(72.1);
+      form.setConditions("p1", { ground: "damp" });
+      form.save(undefined);
+    });
+    showUnits({});
+    expect(settledValue(team.ledger.current(conditionsKind, "kestrel/p1"))).toEqual({ air, ground: "damp" });
   });
 
   test("refuses parts that do not add up to 1 in the schema's words, writes nothing and keeps what is typed", () => {
