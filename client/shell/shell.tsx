@@ -19,7 +19,7 @@ export function Shell(props: RouteSectionProps) {
   // Before any screen below is made: values are put into words as they are shown.
   createComputed(() => showUnits(storedUnits(browserStorage(), device.memberId())));
   const update = createAppUpdate();
-  useFindKey(() => device.member() !== undefined);
+  useFindKey(() => device.member() !== undefined && !isScreenLocked());
   return (
     <>
       <header class="shell-bar" inert={isScreenLocked()}>

@@ -37,6 +37,7 @@ describe.each([
     for (let y = 10; y < devices.phone.height; y += 40)
       for (let x = 10; x < devices.phone.width; x += 50) await page.mouse.click(x, y);
     await page.keyboard.press("Control+z");
+    await page.keyboard.press("Control+/");
     await hold(page).press("Enter");
     await page.getByText("That was too short: hold it for a second.").waitFor();
     expect(new URL(page.url()).pathname).toBe(path.split("?")[0]);
