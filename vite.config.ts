@@ -33,6 +33,12 @@ export default defineConfig({
       },
     }),
   ],
-  build: { outDir: "dist", emptyOutDir: true, target: "es2022" },
+  build: {
+    outDir: "dist",
+    emptyOutDir: true,
+    target: "es2022",
+    // Which plugin took how long says nothing to whom `npm start` builds for.
+    rolldownOptions: { checks: { pluginTimings: false } },
+  },
   server: { proxy: { "/sync": { target: "ws://127.0.0.1:4680", ws: true } } },
 });
