@@ -74,7 +74,7 @@ function changesOf(ledger: Ledger, key: string, address: Address): readonly Chan
   const changes = history.map((record) => ({
     id: record.id,
     ...address,
-    from: record.supersedes.flatMap((id) => byId.get(id)?.value?.quantity ?? []),
+    from: different(record.supersedes.flatMap((id) => byId.get(id)?.value?.quantity ?? [])),
     to: record.value?.quantity,
     standing: record.value?.standing,
     weekend: weekendOf(record, byId),
@@ -89,6 +89,13 @@ function changesOf(ledger: Ledger, key: string, address: Address): readonly Chan
   }));
   changesByHistory.set(history, changes);
   return changes;
+}
+
+/** Two people who said the same said one thing. */
+function different(quantities: readonly TypedQuantity[]): readonly TypedQuantity[] {
+  return quantities.filter(
+    ({ value, unit }, index) => quantities.findIndex((other) => other.value === value && other.unit === unit) === index,
+  );
 }
 
 /** A voiding record carries no weekend of its own: it belongs to that of the record it takes back. */

@@ -65,6 +65,15 @@ describe("the changelog", () => {
     ]);
   });
 
+  test("names a value once that two people had said apart", () => {
+    const team = preparedTeam();
+    setRebound(team, 8);
+    arriveFromElsewhere(team, REBOUND, { value: 8, unit: "clicks" }, []);
+    setRebound(team, 10);
+    const line = changeLines(team.ledger, "alder").find(({ to }) => to === "10 clicks");
+    expect(line?.from).toBe("8 clicks");
+  });
+
   test("offers no undo for an adjuster in dispute: that is settled at the bike", () => {
     const lines = changeLines(disputedTeam().ledger, "alder");
     expect(lines.map(({ undo }) => undo)).toEqual([undefined, undefined, undefined]);
