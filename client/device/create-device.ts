@@ -6,6 +6,7 @@ import { type Accessor, createMemo, createSignal, onCleanup } from "solid-js";
 import { monotonicFactory } from "ulid";
 import type { RecordKind } from "#core/ledger/kind.ts";
 import { type Ledger, settledValue } from "#core/ledger/ledger.ts";
+import { splitSubject } from "#core/ledger/record.ts";
 import type { WithdrawEntry, WriteEntry, WriteOptions, WriteResult, Writer } from "#core/ledger/write.ts";
 import type { Member } from "#core/team/people.ts";
 import { memberKind } from "#core/team/record-kinds.ts";
@@ -27,6 +28,10 @@ export interface Device {
   readonly ledger: Accessor<Ledger>;
   /** The local copy of the team has been read: writing is possible. */
   readonly loaded: Accessor<boolean>;
+  /** The team's own document has been read: who is in it, its bikes and weekends. */
+  readonly teamLoaded: Accessor<boolean>;
+  /** Documents that have been read, of those that are shown. */
+  readonly reading: Accessor<{ readonly done: number; readonly of: number }>;
   readonly status: Accessor<SyncStatus>;
   readonly refusals: Accessor<readonly string[]>;
   readonly memberId: Accessor<string | undefined>;
@@ -78,9 +83,19 @@ export function createDevice(): Device {
     if (result.ok) void lasting.ask();
     return result;
   };
+  const isAboutTeam = (subjects: ReadonlySet<string>): boolean => {
+    const [first] = subjects;
+    return first !== undefined && team.ledger.registry.find(splitSubject(first).kind)?.scope === "team";
+  };
   const stops = [
-    team.ledger.onChange(() => void setRevision(team.ledger.revision)),
-    team.onStatus(() => void setFacts((count) => count + 1)),
+    team.ledger.onChange((subjects) => {
+      // While copies are read nobody works out anew what the next hundreds of records will change.
+      if (isAboutTeam(subjects) || team.isLoaded()) setRevision(team.ledger.revision);
+    }),
+    team.onStatus(() => {
+      setFacts((count) => count + 1);
+      if (team.isLoaded()) setRevision(team.ledger.revision);
+    }),
   ];
   const sleepless = wakeOnReturn(team.wake);
   onCleanup(() => {
@@ -111,6 +126,14 @@ export function createDevice(): Device {
     loaded: () => {
       facts();
       return team.isLoaded();
+    },
+    teamLoaded: () => {
+      facts();
+      return team.isTeamLoaded();
+    },
+    reading: () => {
+      facts();
+      return team.reading();
     },
     status: () => {
       facts();

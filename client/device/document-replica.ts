@@ -86,7 +86,10 @@ export function openReplica(name: string, context: ReplicaContext): DocumentRepl
   const ydoc = new Y.Doc();
   if (context.clientId) ydoc.clientID = context.clientId();
   const clientId = context.clientId ?? (() => new Y.Doc().clientID);
-  const document = connectDocument(ydoc, name, ledger);
+  const document = connectDocument(ydoc, name, ledger, {
+    later: (turn) => void timers.after(0, turn),
+    onFed: () => onFacts(),
+  });
   const digest = createContentDigest(ydoc);
   let connection: DocumentConnection | undefined;
   const held = rememberHeld(name, storage, (before) => connection?.recall(before));
@@ -146,7 +149,7 @@ export function openReplica(name: string, context: ReplicaContext): DocumentRepl
       const facts = connection?.facts();
       const refusal = facts?.refusal;
       return {
-        loaded: kept.isLoaded(),
+        loaded: kept.isLoaded() && document.isFed(),
         storageFails: kept.isFailing(),
         unsaved: kept.unsaved(),
         connected: facts !== undefined && (facts.connected || facts.turn !== undefined),

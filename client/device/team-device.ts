@@ -22,6 +22,10 @@ export interface TeamDevice extends HandOff {
   readonly ledger: Ledger;
   /** The local copies of all documents that are shown have been read: writing is possible. */
   isLoaded(): boolean;
+  /** The team's own document has been read: who is in it, its bikes and weekends. */
+  isTeamLoaded(): boolean;
+  /** Documents that have been read, of those that are shown. */
+  reading(): { readonly done: number; readonly of: number };
   /** The hand-off by codes; its code is loaded when it is first asked for. */
   codes(): Promise<CodeHandOff>;
   status(): SyncStatus;
@@ -155,6 +159,11 @@ export function openTeamDevice(context: TeamDeviceContext): TeamDevice {
     },
     ledger,
     isLoaded: () => [...replicas.values()].every((replica) => replica.facts().loaded),
+    isTeamLoaded: () => replicas.get("team")?.facts().loaded ?? false,
+    reading: () => ({
+      done: [...replicas.values()].filter((replica) => replica.facts().loaded).length,
+      of: replicas.size,
+    }),
     status: () =>
       owing.isRead()
         ? syncStatus(

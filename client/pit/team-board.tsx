@@ -14,6 +14,7 @@ import { JobList } from "./jobs/job-list.tsx";
 import { RiderLinks } from "./jobs/rider-links.tsx";
 import { SessionCountdown } from "./jobs/session-countdown.tsx";
 import { PitGate } from "./pit-gate.tsx";
+import { Reading } from "./reading.tsx";
 import { SessionPicker } from "./session-picker.tsx";
 import { TeamUndo } from "./team-undo.tsx";
 import { WeekendLinks } from "./weekend/weekend-links.tsx";
@@ -25,7 +26,8 @@ export function TeamBoard() {
   const chosen = createChosenSession(device, now);
   const line = createMemo(() => conditionsLine(chosen.programme(), chosen.session()));
   const countdown = createMemo(() => countdownLines(chosen.programme()?.sessions ?? [], now()));
-  const queue = createJobQueue({ device, chosen, now });
+  const isRead = createMemo((before: boolean) => before || device.loaded(), false);
+  const queue = createJobQueue({ device, isRead, chosen, now });
   const context = {
     device,
     get programme() {
@@ -38,7 +40,7 @@ export function TeamBoard() {
   const location = useLocation<{ said?: string }>();
   const coursePath = () => `/pit/course${chosen.query()}`;
   return (
-    <PitGate>
+    <PitGate early>
       <div class="stack">
         <div>
           <h1 class="pit-queue-title">{words.title}</h1>
@@ -60,12 +62,14 @@ export function TeamBoard() {
           {words.toRiders}
         </a>
         <div class="pit-queue">
-          <JobList
-            queue={queue}
-            context={context}
-            query={chosen.query()}
-            nothing={line() === undefined ? words.noneYet : words.none}
-          />
+          <Show when={isRead()} fallback={<Reading />}>
+            <JobList
+              queue={queue}
+              context={context}
+              query={chosen.query()}
+              nothing={line() === undefined ? words.noneYet : words.none}
+            />
+          </Show>
           <div class="stack">
             <Show when={chosen.programme()}>
               <SessionPicker chosen={chosen} />
@@ -81,7 +85,12 @@ export function TeamBoard() {
               )}
             </Show>
             <TeamUndo />
-            <RiderLinks riders={queue.riders()} hasSetups={line() !== undefined} query={chosen.query()} />
+            <RiderLinks
+              riders={queue.riders()}
+              isRead={isRead()}
+              hasSetups={line() !== undefined}
+              query={chosen.query()}
+            />
           </div>
         </div>
         <div class="row">

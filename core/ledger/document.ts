@@ -9,19 +9,48 @@ export const recordsName = "records";
 export type ConnectedDocument = {
   /** Puts records at the end, in one insert. Nothing is ever removed or changed. */
   append(records: readonly LedgerRecord[]): void;
+  /** Whether the ledger has all that has come into the document. */
+  isFed(): boolean;
   /** Stops feeding the ledger. */
   close(): void;
+};
+
+/** Records that the ledger takes in one turn: on a slow phone more of them hold up a touch. */
+const RECORDS_A_TURN = 400;
+
+/** Feeding in turns, between which others get theirs. */
+export type Turns = {
+  /** Does the next turn later. */
+  later(turn: () => void): void;
+  /** Called when the ledger has all of it. */
+  readonly onFed: () => void;
 };
 
 /**
  * Feeds a ledger with what a document holds now and with all that is inserted
  * later, from here or from a peer. Connect after local storage has loaded, or
- * before: the ledger does not mind the order.
+ * before: the ledger does not mind the order. With `turns` what comes in large numbers is taken in some at a time.
  */
-export function connectDocument(ydoc: Y.Doc, documentName: string, ledger: Ledger): ConnectedDocument {
+export function connectDocument(ydoc: Y.Doc, documentName: string, ledger: Ledger, turns?: Turns): ConnectedDocument {
   const array = ydoc.getArray<unknown>(recordsName);
-  const feed = (contents: readonly unknown[]): void => {
+  let isClosed = false;
+  let waiting: readonly unknown[] = [];
+  const add = (contents: readonly unknown[]): void => {
     if (contents.length > 0) ledger.addMany(contents.map(withoutSharedTypes), documentName);
+  };
+  const takeTurn = (): void => {
+    if (isClosed) return;
+    const now = waiting.slice(0, RECORDS_A_TURN);
+    waiting = waiting.slice(RECORDS_A_TURN);
+    add(now);
+    if (waiting.length > 0) turns?.later(takeTurn);
+    else turns?.onFed();
+  };
+  const feed = (contents: readonly unknown[]): void => {
+    if (!turns || waiting.length + contents.length <= RECORDS_A_TURN) return add(contents);
+    const isTaking = waiting.length > 0;
+    waiting = [...waiting, ...contents];
+    if (!isTaking) turns.later(takeTurn);
   };
   const observe = (event: Y.YArrayEvent<unknown>): void => {
     feed(event.changes.delta.flatMap(({ insert }) => (Array.isArray(insert) ? insert : [])));
@@ -32,7 +61,11 @@ export function connectDocument(ydoc: Y.Doc, documentName: string, ledger: Ledge
     append: (records) => {
       if (records.length > 0) array.push([...records]);
     },
-    close: () => array.unobserve(observe),
+    isFed: () => waiting.length === 0,
+    close: () => {
+      isClosed = true;
+      array.unobserve(observe);
+    },
   };
 }
 

@@ -50,13 +50,15 @@ export interface JobQueueState {
 /** What the queue is asked for by its screen. */
 export interface JobQueueContext {
   readonly device: Pick<Device, "ledger" | "revert">;
+  /** All copies have been read once: before that there are no jobs to speak of. */
+  readonly isRead: Accessor<boolean>;
   readonly chosen: Pick<ChosenSession, "programme" | "session">;
   /** Wall-clock milliseconds, see `core/weekend/session-clock.ts`. */
   readonly now: Accessor<number>;
 }
 
 /** The queue of the chosen weekend, for the chosen session. */
-export function createJobQueue({ device, chosen, now }: JobQueueContext): JobQueueState {
+export function createJobQueue({ device, isRead, chosen, now }: JobQueueContext): JobQueueState {
   const ledger = untrack(device.ledger);
   const { changed, stampOf } = createRiderStamps(ledger);
   const remembered = rememberJobs(ledger, stampOf);
@@ -67,7 +69,8 @@ export function createJobQueue({ device, chosen, now }: JobQueueContext): JobQue
     changed();
     return riderBikes(ledger);
   });
-  const open = createMemo(() => {
+  const open = createMemo((): readonly Job[] => {
+    if (!isRead()) return [];
     changed();
     const question = {
       weekendId: chosen.programme()?.weekendId ?? "",

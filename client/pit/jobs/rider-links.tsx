@@ -6,7 +6,13 @@ import { EachByKey } from "../each-by-key.tsx";
 import type { JobQueueState } from "./create-job-queue.ts";
 
 /** The way to every rider's bench, with how much there is to do at it. */
-export function RiderLinks(props: { riders: ReturnType<JobQueueState["riders"]>; hasSetups: boolean; query: string }) {
+export function RiderLinks(props: {
+  riders: ReturnType<JobQueueState["riders"]>;
+  /** All copies have been read: before that nobody knows of jobs. */
+  isRead: boolean;
+  hasSetups: boolean;
+  query: string;
+}) {
   const stateOf = (open: number) =>
     open > 0 ? words.jobs(open) : props.hasSetups ? pit.board.nothing : pit.board.notWorkedOut;
   return (
@@ -21,7 +27,9 @@ export function RiderLinks(props: { riders: ReturnType<JobQueueState["riders"]>;
                 <Show when={rider().mounted.rider.plate}>
                   {(plate) => <span class="tag">{pit.board.plate(plate())}</span>}
                 </Show>
-                <span class="pit-rider-state">{stateOf(rider().open)}</span>
+                <Show when={props.isRead}>
+                  <span class="pit-rider-state">{stateOf(rider().open)}</span>
+                </Show>
               </A>
             </li>
           )}

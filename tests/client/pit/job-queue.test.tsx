@@ -62,7 +62,12 @@ function open(sessionId = "p1", at = EARLY): void {
   const plan = () => programme(team.ledger, "kestrel");
   const session = () => plan()?.sessions.find(({ id }) => id === sessionId);
   const Queue = () => {
-    const queue = createJobQueue({ device: device(), chosen: { programme: plan, session }, now: () => at });
+    const queue = createJobQueue({
+      device: device(),
+      isRead: () => true,
+      chosen: { programme: plan, session },
+      now: () => at,
+    });
     const context = { device: device(), programme: plan(), sessionId };
     return <JobList queue={queue} context={context} query="?weekend=kestrel&session=p1" nothing="Nothing" />;
   };

@@ -164,4 +164,45 @@ describe("a connected document", () => {
     ydoc.getArray("records").delete(0, 1);
     expect(ledger.size).toBe(1);
   });
+
+  it("feeds many records in turns, few at once, and none after it is closed", () => {
+    const many = Array.from({ length: 1000 }, (_, index) => rawRecord(index + 1));
+    const fedWithTurns = () => {
+      const ydoc = new Y.Doc();
+      const ledger = createLedger(registry);
+      const turns: (() => void)[] = [];
+      let fed = 0;
+      const connected = connectDocument(ydoc, "team", ledger, {
+        later: (turn) => void turns.push(turn),
+        onFed: () => {
+          fed += 1;
+        },
+      });
+      const takeTurn = () => turns.shift()?.();
+      return { array: ydoc.getArray("records"), ledger, connected, turns, takeTurn, fed: () => fed };
+    };
+    const few = fedWithTurns();
+    few.array.push(many.slice(0, 3));
+    expect([few.ledger.size, few.turns.length, few.connected.isFed()]).toEqual([3, 0, true]);
+
+    const all = fedWithTurns();
+    all.array.push(many);
+    expect([all.ledger.size, all.connected.isFed()]).toEqual([0, false]);
+    const sizes: number[] = [];
+    while (all.turns.length > 0) {
+      all.takeTurn();
+      sizes.push(all.ledger.size);
+    }
+    expect(sizes.length).toBeGreaterThan(2);
+    expect(sizes.at(-1)).toBe(1000);
+    expect([all.connected.isFed(), all.fed()]).toEqual([true, 1]);
+
+    const closed = fedWithTurns();
+    closed.array.push(many);
+    closed.takeTurn();
+    const before = closed.ledger.size;
+    closed.connected.close();
+    closed.takeTurn();
+    expect(closed.ledger.size).toBe(before);
+  });
 });
