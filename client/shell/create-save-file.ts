@@ -8,6 +8,7 @@ import type { Ledger } from "#core/ledger/ledger.ts";
 import { riderKind } from "#core/team/record-kinds.ts";
 import { knownValue } from "#core/team/roster.ts";
 import { canShare, download, handOffFile, handOffFileName } from "./hand-off-file.ts";
+import { bundleProblemText } from "./hand-off-problem-text.ts";
 
 export type SaveState =
   | { readonly state: "idle" }
@@ -29,7 +30,7 @@ export function createSaveFile(device: Device) {
     setProblem(undefined);
     const made = await device.exportBundle("all");
     if (!made.ok) {
-      setState({ state: "refused", sentence: made.problem.sentence });
+      setState({ state: "refused", sentence: bundleProblemText(made.problem) });
       return;
     }
     const { documents, at } = made.header;

@@ -6,6 +6,7 @@ import type { BundleNews } from "#client/device/hand-off/describe-bundle.ts";
 import { type BundleReading, readBundle } from "#client/device/hand-off/read-bundle.ts";
 import { handOff } from "#client/text/hand-off.ts";
 import { formatMoment } from "#client/widgets/format.ts";
+import { bundleProblemText } from "./hand-off-problem-text.ts";
 
 export type TakeInState =
   | { readonly state: "idle" }
@@ -17,7 +18,8 @@ export type TakeInState =
 
 export function createTakeIn(device: Device) {
   const [state, setState] = createSignal<TakeInState>({ state: "idle" });
-  const refuse = ({ problem }: BundleRefusal): void => void setState({ state: "refused", sentence: problem.sentence });
+  const refuse = ({ problem }: BundleRefusal): void =>
+    void setState({ state: "refused", sentence: bundleProblemText(problem) });
   /** Describes what was read, or says why it is refused. */
   const take = async (reading: BundleReading): Promise<void> => {
     if (!reading.ok) return refuse(reading);

@@ -4,7 +4,7 @@ import * as Y from "yjs";
 import { recordsName } from "./document.ts";
 import { allowedSteps, type Insertion, type KnownEntries, placingSteps } from "./placing-steps.ts";
 import { sameJson } from "./plain-json.ts";
-import { describeLedgerProblem } from "./problem.ts";
+import { describeLedgerProblem, type LedgerProblem } from "./problem.ts";
 import { type LedgerRecord, parseRecord } from "./record.ts";
 import { findUnplaceable, type Position, placeableRuns, type Run } from "./update-order.ts";
 
@@ -24,6 +24,8 @@ export type UpdateProblem = {
     | "contradicts"
     | "bad record";
   readonly sentence: string;
+  /** What is wrong with the record, where one is bad. */
+  readonly record?: LedgerProblem["type"];
 };
 
 /**
@@ -254,7 +256,10 @@ function inspectRecords(items: readonly RecordItem[], ydoc: Y.Doc, hasHoles: boo
         continue;
       }
       const parsed = parseRecord(raw);
-      if (!parsed.ok) return refuse("bad record", describeLedgerProblem(parsed.problem));
+      if (!parsed.ok) {
+        const { problem } = refuse("bad record", describeLedgerProblem(parsed.problem));
+        return { ok: false, problem: { ...problem, record: parsed.problem.type } };
+      }
       records.push(parsed.record);
     }
   }

@@ -28,19 +28,16 @@ export function splitHeader(
   const end = file.subarray(0, allowedHeaderBytes).indexOf(LINE_FEED);
   const raw = end < 0 ? undefined : parseLine(file.subarray(0, end));
   if (raw?.format !== bundleFormat) {
-    return refuseBundle("foreign", "This is not a hand-off file of Pitslate, or its beginning is damaged.");
+    return refuseBundle({ type: "foreign" });
   }
   if (isAbove(raw.version, bundleVersion) || isAbove(raw.schemaVersion, bundleSchemaVersion)) {
-    return refuseBundle(
-      "newer version",
-      "This file was made by a newer version of Pitslate. Bring this device to that version first, then take the file in.",
-    );
+    return refuseBundle({ type: "newer version", of: "file" });
   }
   const packed = file.subarray(end + 1);
   const { sha256, ...rest } = raw;
   const parsed = z.safeParse(bundleHeaderSchema, raw);
   if (!parsed.success || sha256 !== hashOf(JSON.stringify(rest), packed)) {
-    return refuseBundle("damaged", "This file is damaged or cut short. Ask for it once more.");
+    return refuseBundle({ type: "damaged", of: "file" });
   }
   return { ok: true, header: parsed.data, packed };
 }

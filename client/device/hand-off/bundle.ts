@@ -7,6 +7,7 @@
  */
 import * as z from "zod/mini";
 import type { LedgerRecord } from "#core/ledger/record.ts";
+import type { UpdateProblem } from "#core/ledger/update-guard.ts";
 
 export const bundleFormat = "pitslate hand-off";
 /** Version of the file, and of the records' envelope in it. */
@@ -69,24 +70,29 @@ export interface Bundle {
   readonly isAnswer?: true;
 }
 
-/** Why a bundle is not made, read or merged, and a sentence for the person who holds the device. */
-export interface BundleProblem {
-  readonly type:
-    | "foreign"
-    | "newer version"
-    | "too large"
-    | "damaged"
-    | "refused document"
-    | "another team"
-    | "another device";
-  readonly sentence: string;
-}
+/** Why a bundle is not made, read or merged; the screens put it into words. */
+export type BundleProblem =
+  /** Not a hand-off file. */
+  | { readonly type: "foreign" }
+  | { readonly type: "newer version"; readonly of: "file" | "codes" }
+  | { readonly type: "too large"; readonly of: "device" | "file" }
+  /** "contents": the file holds something else than its first line says. */
+  | { readonly type: "damaged"; readonly of: "file" | "contents" | "codes" }
+  /** Something that is neither the team's nor a rider's. */
+  | { readonly type: "unknown document"; readonly of: "file" | "codes" }
+  | { readonly type: "refused document"; readonly document: string; readonly reason: DocumentReason }
+  | { readonly type: "another team" }
+  /** The codes answer another device. */
+  | { readonly type: "another device" };
+
+/** Why a document cannot be taken in; "other version": of the program that wrote one of its records. */
+export type DocumentReason = UpdateProblem["type"] | "other version";
 
 export interface BundleRefusal {
   readonly ok: false;
   readonly problem: BundleProblem;
 }
 
-export function refuseBundle(type: BundleProblem["type"], sentence: string): BundleRefusal {
-  return { ok: false, problem: { type, sentence } };
+export function refuseBundle(problem: BundleProblem): BundleRefusal {
+  return { ok: false, problem };
 }

@@ -2,7 +2,7 @@
 import * as Y from "yjs";
 import { parseDocumentName } from "#core/ledger/documents.ts";
 import type { LedgerRecord } from "#core/ledger/record.ts";
-import { inspectUpdate } from "#core/ledger/update-guard.ts";
+import { inspectUpdate, type UpdateProblem } from "#core/ledger/update-guard.ts";
 import {
   allowedUnpackedBytes,
   type BundleDocument,
@@ -12,24 +12,25 @@ import {
   refuseBundle,
 } from "./bundle.ts";
 
-/** Reads a whole document; refused in a sentence when it could not be merged into an empty one. */
+/** Reads a whole document; refused when it could not be merged into an empty one. */
 export function checkDocument({
   name,
   update,
 }: NamedUpdate): { readonly ok: true; readonly document: BundleDocument } | BundleRefusal {
   if (parseDocumentName(name) === undefined) {
-    return refuseBundle("refused document", "The file holds something that is neither the team's nor a rider's.");
+    return refuseBundle({ type: "unknown document", of: "file" });
   }
   const empty = new Y.Doc();
   const inspection = inspectUpdate(update, empty, { maximumBytes: allowedUnpackedBytes });
   empty.destroy();
-  if (!inspection.ok) return refuseDocument(name, inspection.problem.sentence);
+  if (!inspection.ok) return refuseDocument(name, inspection.problem);
   return { ok: true, document: { name, update, records: inspection.records } };
 }
 
-/** Says which document is refused, before the reason. */
-export function refuseDocument(name: string, reason: string): BundleRefusal {
-  return refuseBundle("refused document", `Part of it (${name}) cannot be taken in. ${reason}`);
+/** Says which document is refused, and why. */
+export function refuseDocument(document: string, { type, record }: UpdateProblem): BundleRefusal {
+  const reason = record === "other version" ? record : type;
+  return refuseBundle({ type: "refused document", document, reason });
 }
 
 export function summarize({ name, records }: BundleDocument): DocumentSummary {

@@ -55,16 +55,13 @@ export function createHandOff(context: HandOffContext): HandOff {
   const compare = async (bundle: Bundle): Promise<Compared | BundleRefusal> => {
     await whenLoaded(context);
     if (!bundle.isAnswer && isOfAnotherTeam(ledger, bundle)) {
-      return refuseBundle(
-        "another team",
-        "This file is of another team: nothing in its team is known on this device. Nothing was taken in.",
-      );
+      return refuseBundle({ type: "another team" });
     }
     const fresh: LedgerRecord[] = [];
     const wanted: NamedUpdate[] = [];
     for (const document of bundle.documents) {
       const inspection = await inspectHere(context, document);
-      if (!inspection.ok) return refuseDocument(document.name, inspection.problem.sentence);
+      if (!inspection.ok) return refuseDocument(document.name, inspection.problem);
       fresh.push(...inspection.records);
       if (inspection.records.length > 0) wanted.push(document);
     }

@@ -59,7 +59,7 @@ export function makeBundle({ documents, isIncomplete = false, team, madeBy, devi
   } as const;
   const file = joinHeader(header, packed);
   if (bytes > allowedUnpackedBytes || file.length > allowedFileBytes || documents.length > allowedDocuments) {
-    return refuseBundle("too large", "There is more on this device than fits into one file.");
+    return refuseBundle({ type: "too large", of: "device" });
   }
   return { ok: true, bytes: file, header, isIncomplete };
 }

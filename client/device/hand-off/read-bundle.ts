@@ -8,7 +8,7 @@ export type BundleReading = { readonly ok: true; readonly bundle: Bundle } | Bun
 /** The one gate for files from elsewhere. Changes nothing, and never throws, whatever the bytes. */
 export function readBundle(file: Uint8Array): BundleReading {
   if (file.length > allowedFileBytes) {
-    return refuseBundle("too large", "This file is larger than any hand-off file that this device can take in.");
+    return refuseBundle({ type: "too large", of: "file" });
   }
   const split = splitHeader(file);
   if (!split.ok) return split;
@@ -29,5 +29,5 @@ export function readBundle(file: Uint8Array): BundleReading {
 }
 
 function untrue(): BundleRefusal {
-  return refuseBundle("damaged", "This file does not hold what its first line says. Ask for it once more.");
+  return refuseBundle({ type: "damaged", of: "contents" });
 }

@@ -4,6 +4,7 @@ import type { CodeKind } from "#client/device/hand-off/codes/code-frame.ts";
 import { collectCodes } from "#client/device/hand-off/codes/collect-codes.ts";
 import type { Picture } from "#client/device/hand-off/codes/picture.ts";
 import type { CodeReader } from "#client/device/hand-off/codes/read-code.ts";
+import { codeProblemText } from "#client/shell/hand-off-problem-text.ts";
 import { handOffCodes } from "#client/text/hand-off-codes.ts";
 import { closeCamera, openCamera, pageCameras } from "./camera.ts";
 import { pageCodeReader } from "./page-code-reader.ts";
@@ -85,7 +86,7 @@ export function createCodeScan(wanted: readonly CodeKind[], onDone: (kind: CodeK
           stop();
           return onDone(outcome.kind, outcome.content);
         }
-        showProgress(outcome.type === "left out" ? outcome.sentence : undefined);
+        showProgress(outcome.type === "left out" ? codeProblemText(outcome.problem) : undefined);
       }
       await new Promise((resolve) => setTimeout(resolve, PAUSE_MS));
     }

@@ -6,6 +6,7 @@ import { type CodeSequence, createCodeSequence } from "#client/device/hand-off/c
 import { readBundle } from "#client/device/hand-off/read-bundle.ts";
 import { createTakeIn } from "#client/shell/create-take-in.ts";
 import { handOff } from "#client/text/hand-off.ts";
+import { handOffProblems } from "#client/text/hand-off-problems.ts";
 
 export function createTakeInByCodes(device: Device) {
   const takeIn = createTakeIn(device);
@@ -18,7 +19,7 @@ export function createTakeInByCodes(device: Device) {
     const codes = await device.codes().catch(() => undefined);
     if (codes === undefined) return void setProblem(handOff.codesNotLoaded);
     const made = createCodeSequence("holdings", await codes.holdings());
-    setProblem(made.ok ? undefined : made.problem.sentence);
+    setProblem(made.ok ? undefined : handOffProblems.tooMuchForCodes);
     setSequence(made.ok ? made.sequence : undefined);
   };
   const take = async (kind: CodeKind, content: Uint8Array): Promise<void> => {

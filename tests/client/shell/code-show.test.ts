@@ -7,7 +7,7 @@ import { bytesOf } from "#tests/client/device/hand-off-codes/seeded.ts";
 
 function sequenceOf(bytes: number): CodeSequence {
   const made = createCodeSequence("answer", bytesOf(bytes, 1));
-  if (!made.ok) throw new Error(made.problem.sentence);
+  if (!made.ok) throw new Error(made.problem.type);
   return made.sequence;
 }
 

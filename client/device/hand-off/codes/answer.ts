@@ -61,11 +61,7 @@ export function readAnswer(content: Uint8Array): { readonly ok: true; readonly a
     const names = new Set(documents.map(({ name }) => name));
     return names.size === count ? { to, ...facts.data, documents } : undefined;
   });
-  if (read === undefined)
-    return refuseBundle("damaged", "These codes cannot be read. Let the other device answer anew.");
+  if (read === undefined) return refuseBundle({ type: "damaged", of: "codes" });
   if (read !== "newer") return { ok: true, answer: read };
-  return refuseBundle(
-    "newer version",
-    "These codes were made by a newer version of Pitslate. Bring this device to that version first, then read them.",
-  );
+  return refuseBundle({ type: "newer version", of: "codes" });
 }

@@ -61,7 +61,7 @@ export function createCodeHandOff(context: HandOffContext): CodeHandOff {
       await whenLoaded(context);
       const theirs = readHoldings(content);
       if (theirs === undefined) {
-        return refuseAnswer("damaged", "What the other device has cannot be read. Let it show its code anew.");
+        return refuseAnswer("damaged");
       }
       const comparison = compareHoldings([...replicas.values()], theirs);
       if (!comparison.ok) return comparison;
@@ -76,18 +76,15 @@ export function createCodeHandOff(context: HandOffContext): CodeHandOff {
       // After a reload nothing is remembered, but as long as nothing has changed the holdings are the same.
       await holdings();
       if (!sessions.some((session) => bytesEqual(session, answer.to))) {
-        return refuseBundle(
-          "another device",
-          "These codes answer another device. Let the other device read what this one has, and answer anew.",
-        );
+        return refuseBundle({ type: "another device" });
       }
       const documents: BundleDocument[] = [];
       for (const document of answer.documents) {
         if (parseDocumentName(document.name) === undefined) {
-          return refuseBundle("refused document", "The codes hold something that is neither the team's nor a rider's.");
+          return refuseBundle({ type: "unknown document", of: "codes" });
         }
         const inspection = await inspectHere(context, document);
-        if (!inspection.ok) return refuseDocument(document.name, inspection.problem.sentence);
+        if (!inspection.ok) return refuseDocument(document.name, inspection.problem);
         documents.push({ ...document, records: inspection.records });
       }
       return { ok: true, bundle: bundleOf(answer, documents) };

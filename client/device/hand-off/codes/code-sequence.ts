@@ -12,14 +12,13 @@ export interface CodeSequence {
 
 export type MadeSequence =
   | { readonly ok: true; readonly sequence: CodeSequence }
-  | { readonly ok: false; readonly problem: { readonly type: "too large"; readonly sentence: string } };
+  | { readonly ok: false; readonly problem: { readonly type: "too large" } };
 
 /** Cuts a content (1 byte or more) into blocks of equal length; refused when it is larger than codes are good for. */
 export function createCodeSequence(kind: CodeKind, content: Uint8Array): MadeSequence {
   if (content.length === 0) throw new Error("There is nothing to show as a code.");
   if (content.length > allowedContentBytes) {
-    const sentence = "This is more than codes can carry in a few minutes. Hand it over by file.";
-    return { ok: false, problem: { type: "too large", sentence } };
+    return { ok: false, problem: { type: "too large" } };
   }
   const blocks = Math.ceil(content.length / payloadBytes);
   const size = Math.ceil(content.length / blocks);

@@ -8,8 +8,17 @@ export type CodeOutcome =
   /** The code belongs to the sequence. */
   | { readonly type: "read" }
   | { readonly type: "done"; readonly kind: CodeKind; readonly content: Uint8Array }
-  /** The code changes nothing; why, in a sentence. */
-  | { readonly type: "left out"; readonly sentence: string };
+  /** The code changes nothing, and why. */
+  | { readonly type: "left out"; readonly problem: CodeProblem };
+
+export type CodeProblem =
+  | { readonly type: "unreadable"; readonly as: Extract<FrameReading, { ok: false }>["type"] }
+  /** Of a kind that is not wanted now. */
+  | { readonly type: "unwanted"; readonly kind: CodeKind }
+  /** Of another sequence than the first one read. */
+  | { readonly type: "another hand-off" }
+  /** The whole is not what the codes told of it; reading starts again. */
+  | { readonly type: "no fit" };
 
 export interface CodeCollection {
   /** Takes the bytes of one QR code, whatever they are. Never throws. */
@@ -23,18 +32,18 @@ export function collectCodes(wanted: readonly CodeKind[]): CodeCollection {
   let sequence: { readonly first: CodeFrame; readonly gathering: BlockGathering } | undefined;
   const add = (bytes: Uint8Array): CodeOutcome => {
     const reading = readFrame(bytes);
-    if (!reading.ok) return leaveOut(unreadable[reading.type]);
+    if (!reading.ok) return leaveOut({ type: "unreadable", as: reading.type });
     const { frame } = reading;
-    if (!wanted.includes(frame.kind)) return leaveOut(unwanted[frame.kind]);
+    if (!wanted.includes(frame.kind)) return leaveOut({ type: "unwanted", kind: frame.kind });
     sequence ??= { first: frame, gathering: gatherBlocks(frame.blocks, frame.payload.length) };
     const { first, gathering } = sequence;
-    if (!isOfSameSequence(frame, first)) return leaveOut(another);
+    if (!isOfSameSequence(frame, first)) return leaveOut({ type: "another hand-off" });
     gathering.add(blocksOfFrame(first.session, frame.number, first.blocks), frame.payload);
     const content = gathering.joined()?.slice(0, first.length);
     if (content === undefined) return { type: "read" };
     sequence = undefined;
     if (!bytesEqual(sessionOf(content), first.session)) {
-      return leaveOut("The codes do not fit together. Reading starts again from the first.");
+      return leaveOut({ type: "no fit" });
     }
     return { type: "done", kind: first.kind, content };
   };
@@ -43,22 +52,6 @@ export function collectCodes(wanted: readonly CodeKind[]): CodeCollection {
     progress: () => sequence && { read: sequence.gathering.known(), needed: sequence.first.blocks },
   };
 }
-
-const another =
-  "This code belongs to another hand-off than the first one read; it is left out. To read this one, stop the camera and start it again.";
-
-const unreadable: Readonly<Record<Extract<FrameReading, { ok: false }>["type"], string>> = {
-  foreign: "This code is not one of Pitslate's hand-off.",
-  damaged: "This code was not read cleanly; it is left out.",
-  "newer version":
-    "This code was made by a newer version of Pitslate. Bring this device to that version first, then read it.",
-};
-
-const unwanted: Readonly<Record<CodeKind, string>> = {
-  holdings: "This code says what the other device has. The other device has to show its answer instead.",
-  answer: "This code is an answer. The other device has to show what it has instead.",
-  file: "This code is of all that the other device has. The other device has to show what it has instead.",
-};
 
 function isOfSameSequence(frame: CodeFrame, first: CodeFrame): boolean {
   return (
@@ -70,6 +63,6 @@ function isOfSameSequence(frame: CodeFrame, first: CodeFrame): boolean {
   );
 }
 
-function leaveOut(sentence: string): CodeOutcome {
-  return { type: "left out", sentence };
+function leaveOut(problem: CodeProblem): CodeOutcome {
+  return { type: "left out", problem };
 }

@@ -10,8 +10,8 @@ import { digestBytes, type HeldDocument, type Holdings } from "./holdings.ts";
 export interface AnswerRefusal {
   readonly ok: false;
   readonly problem: {
+    /** "differs": both hold entries under the same numbers that are not the same. */
     readonly type: "damaged" | "another team" | "nothing here" | "nothing new" | "differs";
-    readonly sentence: string;
   };
 }
 
@@ -24,16 +24,13 @@ export function compareHoldings(replicas: readonly DocumentReplica[], theirs: Ho
   const team = replicas.find(({ name }) => name === "team");
   const teamClocks: Clocks = team ? clocksOf(team) : new Map();
   if (teamClocks.size === 0) {
-    return refuseAnswer("nothing here", "This device has no team yet, so it has nothing to hand over.");
+    return refuseAnswer("nothing here");
   }
   if (isOfAnotherTeam(teamClocks, theirs)) {
-    return refuseAnswer("another team", "The other device holds another team. Nothing is handed over.");
+    return refuseAnswer("another team");
   }
   if (replicas.some((replica) => differs(replica, theirs.documents.get(replica.name)))) {
-    return refuseAnswer(
-      "differs",
-      "The two devices hold different entries under the same numbers. Only the server can settle that: connect both.",
-    );
+    return refuseAnswer("differs");
   }
   const lacking = replicas.flatMap((replica) => {
     const known = theirs.documents.get(replica.name)?.clocks;
@@ -42,7 +39,7 @@ export function compareHoldings(replicas: readonly DocumentReplica[], theirs: Ho
     return entries === 0 ? [] : [{ replica, entries, known: Y.encodeStateVector(new Map(known)) }];
   });
   if (lacking.length === 0) {
-    return refuseAnswer("nothing new", "The other device has all that it wants from this one.");
+    return refuseAnswer("nothing new");
   }
   return {
     ok: true,
@@ -62,8 +59,8 @@ export function heldHere(replica: DocumentReplica): {
   return { name: replica.name, vector: replica.vector(), digest };
 }
 
-export function refuseAnswer(type: AnswerRefusal["problem"]["type"], sentence: string): AnswerRefusal {
-  return { ok: false, problem: { type, sentence } };
+export function refuseAnswer(type: AnswerRefusal["problem"]["type"]): AnswerRefusal {
+  return { ok: false, problem: { type } };
 }
 
 function clocksOf(replica: DocumentReplica): Clocks {

@@ -21,13 +21,13 @@ const answerOf = async (device: TeamDevice, holdings: Uint8Array) =>
 /** What `from` answers to what `to` has; it has news. */
 async function answered(from: TeamDevice, to: TeamDevice): Promise<{ content: Uint8Array; entries: number }> {
   const made = await answerOf(from, await holdingsOf(to));
-  if (!made.ok) throw new Error(made.problem.sentence);
+  if (!made.ok) throw new Error(made.problem.type);
   return made;
 }
 
 async function bundleOf(device: TeamDevice, content: Uint8Array) {
   const reading = await (await device.codes()).readAnswer(content);
-  if (!reading.ok) throw new Error(reading.problem.sentence);
+  if (!reading.ok) throw new Error(reading.problem.type);
   return reading.bundle;
 }
 
@@ -197,9 +197,10 @@ describe("an answer is refused, and nothing changes, when", () => {
     const ydoc = new Y.Doc();
     ydoc.getMap("settings").set("fork", 62);
     const update = Y.encodeStateAsUpdate(ydoc);
-    for (const name of [riderDocument, "team", "rider/../2026"]) {
-      expect(await refusalOf(phone, await forged(phone, [{ name, update }]))).toBe("refused document");
-    }
+    const refusal = async (name: string) => refusalOf(phone, await forged(phone, [{ name, update }]));
+    expect(await refusal(riderDocument)).toBe("refused document");
+    expect(await refusal("team")).toBe("refused document");
+    expect(await refusal("rider/../2026")).toBe("unknown document");
   });
 
   test("it names a document twice, or no moment", async () => {

@@ -27,7 +27,7 @@ beforeAll(async () => {
 
 function sequenceOf(content: Uint8Array, kind: CodeKind = "answer"): CodeSequence {
   const made = createCodeSequence(kind, content);
-  if (!made.ok) throw new Error(made.problem.sentence);
+  if (!made.ok) throw new Error(made.problem.type);
   return made.sequence;
 }
 
@@ -87,10 +87,10 @@ async function passed(content: Uint8Array, kind: CodeKind): Promise<Uint8Array> 
 async function handOver(from: TeamDevice, to: TeamDevice): Promise<void> {
   const holdings = await passed(await (await to.codes()).holdings(), "holdings");
   const made = await (await from.codes()).answer(holdings, "Kim Larch");
-  if (!made.ok) throw new Error(made.problem.sentence);
+  if (!made.ok) throw new Error(made.problem.type);
   const reading = await (await to.codes()).readAnswer(await passed(made.content, "answer"));
   const merged = reading.ok ? await to.importBundle(reading.bundle) : reading;
-  if (!merged.ok) throw new Error(merged.problem.sentence);
+  if (!merged.ok) throw new Error(merged.problem.type);
 }
 
 describe("codes read from pixels", () => {

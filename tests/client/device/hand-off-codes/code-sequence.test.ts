@@ -12,13 +12,18 @@ import {
   writeFrame,
 } from "#client/device/hand-off/codes/code-frame.ts";
 import { type CodeSequence, createCodeSequence } from "#client/device/hand-off/codes/code-sequence.ts";
-import { type CodeCollection, type CodeOutcome, collectCodes } from "#client/device/hand-off/codes/collect-codes.ts";
+import {
+  type CodeCollection,
+  type CodeOutcome,
+  type CodeProblem,
+  collectCodes,
+} from "#client/device/hand-off/codes/collect-codes.ts";
 import { blocksOfFrame, gatherBlocks } from "#client/device/hand-off/codes/fountain.ts";
 import { bytesOf, shuffled } from "./seeded.ts";
 
 function sequenceOf(content: Uint8Array): CodeSequence {
   const made = createCodeSequence("answer", content);
-  if (!made.ok) throw new Error(made.problem.sentence);
+  if (!made.ok) throw new Error(made.problem.type);
   return made.sequence;
 }
 
@@ -97,7 +102,7 @@ describe("a sequence of codes", () => {
 
   test("is not made of more than that", () => {
     const made = createCodeSequence("answer", new Uint8Array(allowedContentBytes + 1));
-    expect(made.ok ? "made" : made.problem.sentence).toContain("by file");
+    expect(made.ok ? "made" : made.problem.type).toBe("too large");
   });
 
   test("tells how many codes were read of those that are needed, and counts none twice", () => {
@@ -109,35 +114,41 @@ describe("a sequence of codes", () => {
   });
 });
 
-describe("a code changes nothing, and says why, when", () => {
+describe("a code changes nothing, and tells why, when", () => {
   const content = bytesOf(5 * payloadBytes, 1);
   const sequence = sequenceOf(content);
-  const sentence = (outcome: CodeOutcome): string => (outcome.type === "left out" ? outcome.sentence : outcome.type);
+  const problemOf = (outcome: CodeOutcome): CodeProblem | undefined =>
+    outcome.type === "left out" ? outcome.problem : undefined;
   const started = (): CodeCollection => {
     const collection = collectCodes(["answer"]);
     collection.add(sequence.frame(0));
     return collection;
   };
-  const cases: readonly (readonly [string, Uint8Array, RegExp])[] = [
-    ["it is empty", new Uint8Array(), /not one of Pitslate/],
-    ["it is a link on a sticker", new TextEncoder().encode("https://example.org/"), /not one of Pitslate/],
-    ["it belongs to another sequence", sequenceOf(bytesOf(999, 2)).frame(1), /another hand-off/],
-    ["it is of a newer version", withByte(sequence.frame(1), 2, 2), /newer version/],
-    ["it is of an unknown kind", withByte(sequence.frame(1), 3, 250), /not read cleanly/],
-    ["it ends early", sequence.frame(1).subarray(0, 300), /not read cleanly/],
+  const cases: readonly (readonly [string, Uint8Array, CodeProblem])[] = [
+    ["it is empty", new Uint8Array(), { type: "unreadable", as: "foreign" }],
+    [
+      "it is a link on a sticker",
+      new TextEncoder().encode("https://example.org/"),
+      { type: "unreadable", as: "foreign" },
+    ],
+    ["it belongs to another sequence", sequenceOf(bytesOf(999, 2)).frame(1), { type: "another hand-off" }],
+    ["it is of a newer version", withByte(sequence.frame(1), 2, 2), { type: "unreadable", as: "newer version" }],
+    ["it is of an unknown kind", withByte(sequence.frame(1), 3, 250), { type: "unreadable", as: "damaged" }],
+    ["it ends early", sequence.frame(1).subarray(0, 300), { type: "unreadable", as: "damaged" }],
   ];
   test.each(cases)("%s", (_, bytes, expected) => {
     const collection = started();
-    expect(sentence(collection.add(bytes))).toMatch(expected);
+    expect(problemOf(collection.add(bytes))).toEqual(expected);
     expect(collection.progress()).toEqual({ read: 1, needed: 5 });
     expect(addAll(collection, [1, 2, 3, 4].map(sequence.frame))).toEqual({ type: "done", kind: "answer", content });
   });
 
   test("it is of another kind than the one that is waited for", () => {
     const made = createCodeSequence("holdings", content);
-    expect(made.ok && sentence(collectCodes(["answer", "file"]).add(made.sequence.frame(0)))).toMatch(
-      /says what the other device has/,
-    );
+    expect(made.ok && problemOf(collectCodes(["answer", "file"]).add(made.sequence.frame(0)))).toEqual({
+      type: "unwanted",
+      kind: "holdings",
+    });
   });
 
   test("any of its bits was misread", () => {
@@ -153,7 +164,7 @@ describe("a code changes nothing, and says why, when", () => {
     const collection = started();
     collection.add(writeFrame({ ...frameOf(content, 1), payload: bytesOf(payloadBytes, 9) }));
     const spoilt = addAll(collection, [2, 3, 4].map(sequence.frame));
-    expect(spoilt && sentence(spoilt)).toMatch(/do not fit together/);
+    expect(spoilt && problemOf(spoilt)).toEqual({ type: "no fit" });
     expect(addAll(collection, [0, 1, 2, 3, 4].map(sequence.frame))).toMatchObject({ type: "done", content });
   });
 });

@@ -49,7 +49,7 @@ export async function deviceWith(
   const made = makeBundle({ documents, device: "pit", at: "2026-05-30T10:30:00.000Z" });
   const reading = made.ok ? readBundle(made.bytes) : made;
   const merged = reading.ok ? await opened.importBundle(reading.bundle) : reading;
-  if (!merged.ok) throw new Error(merged.problem.sentence);
+  if (!merged.ok) throw new Error(merged.problem.type);
   await vi.waitFor(() => {
     if (!opened.isLoaded()) throw new Error("Not loaded yet.");
   });
