@@ -1,13 +1,15 @@
 /** Taking in a file: what it would change first, then the writing, then its undo. Nothing is written before somebody says so. */
+
 import { createSignal } from "solid-js";
 import { ulid } from "ulid";
 import type { Device } from "#client/device/create-device.ts";
 import { data } from "#client/text/data.ts";
+import { recordProblemText } from "#client/widgets/record-problem-text.ts";
 import type { ReadCandidates } from "#core/exchange/candidate.ts";
 import { type Preview, preview } from "#core/exchange/preview.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import type { LedgerRecord } from "#core/ledger/record.ts";
-import { describeLedgerProblem, type WriteEntry } from "#core/ledger/write.ts";
+import type { WriteEntry } from "#core/ledger/write.ts";
 import { inPortions } from "./in-portions.ts";
 
 /** Reads a file's candidates against the ledger as it is at that moment. */
@@ -66,7 +68,7 @@ export function createImport(device: ImportDevice, pause: () => Promise<void>) {
           cause: { type: "by hand", note: data.note(name).slice(0, 500) },
         });
         if (!written.ok) {
-          refuse(describeLedgerProblem(written.problem));
+          refuse(recordProblemText(written.problem));
           return false;
         }
         records.push(...written.records);

@@ -1,8 +1,10 @@
 /** Writing from the pit: what was done is said, what could not be done is said with the reason. */
+
 import { type Accessor, createSignal } from "solid-js";
 import type { Device } from "#client/device/create-device.ts";
 import { trade } from "#client/text/trade.ts";
-import { describeLedgerProblem, type LedgerProblem, type WriteResult } from "#core/ledger/write.ts";
+import { recordProblemText } from "#client/widgets/record-problem-text.ts";
+import type { WriteResult } from "#core/ledger/write.ts";
 import type { EntriesResult } from "#core/planning/entries.ts";
 
 export interface Acts {
@@ -28,7 +30,7 @@ export function createActs(device: Device): Acts {
   };
   const wrote = (result: WriteResult, done: string): boolean => {
     if (!result.ok) {
-      refuse(plainSentence(result.problem));
+      refuse(recordProblemText(result.problem));
       return false;
     }
     setProblem(undefined);
@@ -46,11 +48,4 @@ export function createActs(device: Device): Acts {
       return false;
     },
   };
-}
-
-/** A refused value in the schema's own words, without the subject's address, which means nothing at the bench. */
-export function plainSentence(problem: LedgerProblem): string {
-  if (problem.type !== "bad value") return describeLedgerProblem(problem);
-  const text = problem.fields.map(({ sentence }) => sentence).join("; ");
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
 }

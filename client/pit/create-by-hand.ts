@@ -1,15 +1,16 @@
 /** A value set by hand while its dialog is open. */
+
 import { type Accessor, createMemo, createSignal, untrack } from "solid-js";
 import { pit } from "#client/text/pit.ts";
 import { trade } from "#client/text/trade.ts";
 import { type EntryField, entryField, numberIn } from "#client/widgets/entry-field.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
+import { recordProblemText } from "#client/widgets/record-problem-text.ts";
 import type { TypedQuantity } from "#core/quantity/unit.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import { mountedAdjuster, mountedAdjusters } from "#core/team/roster.ts";
 import type { LoggedRun } from "#core/weekend/runs.ts";
 import { type ByHandDraft, byHandEntries } from "./by-hand.ts";
-import { plainSentence } from "./create-acts.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
 
 export interface ByHandState {
@@ -69,7 +70,7 @@ export function createByHand(bench: RiderBench, path: AdjusterPath, run?: Logged
         return false;
       }
       const wrote = bench.device.write(entries.entries);
-      if (!wrote.ok) setProblem(plainSentence(wrote.problem));
+      if (!wrote.ok) setProblem(recordProblemText(wrote.problem));
       else bench.acts.wrote(wrote, pit.byHand.saved(trade.adjuster(draft().path), savedText()));
       return wrote.ok;
     },

@@ -1,13 +1,14 @@
 /** The course form while it is open: what is typed, and saving it. */
+
 import { type Accessor, createSignal, untrack } from "solid-js";
 import type { Device } from "#client/device/create-device.ts";
 import { pit } from "#client/text/pit.ts";
+import { recordProblemText } from "#client/widgets/record-problem-text.ts";
 import type { CourseType } from "#core/team/course-type.ts";
 import type { CourseProfile } from "#core/weekend/course-shape.ts";
 import { rebaseCourse } from "./course/rebase-course.ts";
 import type { SectionDraft } from "./course/section-draft.ts";
 import { type ConditionsDraft, type CourseDraft, courseDraft, courseEntries } from "./course-draft.ts";
-import { plainSentence } from "./create-acts.ts";
 
 export interface CourseFormState {
   readonly draft: Accessor<CourseDraft>;
@@ -66,7 +67,7 @@ export function createCourseForm(device: Pick<Device, "ledger" | "write">, weeke
       if (!result.ok) return refuse(result.sentence);
       if (result.entries.length === 0) return pit.course.unchanged;
       const wrote = device.write(result.entries);
-      if (!wrote.ok) return refuse(plainSentence(wrote.problem));
+      if (!wrote.ok) return refuse(recordProblemText(wrote.problem));
       return pit.course.saved(result.written.join(", "));
     },
   };

@@ -1,15 +1,16 @@
 /** Writing down a service while its dialog is open. */
+
 import { type Accessor, createSignal, untrack } from "solid-js";
 import { ulid } from "ulid";
 import { common } from "#client/text/common.ts";
 import { pit } from "#client/text/pit.ts";
 import { trade } from "#client/text/trade.ts";
+import { recordProblemText } from "#client/widgets/record-problem-text.ts";
 import { serviceEntries } from "#core/planning/service-entries.ts";
 import { type ServiceWork, worksOf } from "#core/service/service-work.ts";
 import { placesOf } from "#core/team/parts-on-bike.ts";
 import type { RiderBike } from "#core/team/roster.ts";
 import { valuesOnBike } from "#core/weekend/on-the-bike.ts";
-import { plainSentence } from "./create-acts.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
 import { type ServicePlace, settingLines, workName } from "./service-lines.ts";
 
@@ -89,7 +90,7 @@ export function createServiceForm({ bench, place, newId = ulid }: ServiceFormCon
       });
       if (!entries.ok) return refuse(trade.entryProblem(entries.problem));
       const wrote = bench.device.write(entries.entries);
-      if (!wrote.ok) return refuse(plainSentence(wrote.problem));
+      if (!wrote.ok) return refuse(recordProblemText(wrote.problem));
       return bench.acts.wrote(wrote, pit.service.saved(common.places[place], workName(place, what)));
     },
   };

@@ -1,11 +1,13 @@
 /** The manager's acts on a baseline, each with a sentence about what came of it, and its undo. */
+
 import { type Accessor, createSignal } from "solid-js";
 import type { Device } from "#client/device/create-device.ts";
 import { common } from "#client/text/common.ts";
 import { review } from "#client/text/review.ts";
 import { sentBack } from "#client/text/sent-back.ts";
+import { recordProblemText } from "#client/widgets/record-problem-text.ts";
 import { type LedgerRecord, splitSubject } from "#core/ledger/record.ts";
-import { describeLedgerProblem, type WriteResult } from "#core/ledger/write.ts";
+import type { WriteResult } from "#core/ledger/write.ts";
 import type { BaselineProposal } from "#core/planning/baseline-review.ts";
 import { sendBackEntry } from "#core/planning/sent-back.ts";
 import type { Baseline } from "#core/team/baseline.ts";
@@ -35,7 +37,7 @@ export function createApproval(device: Pick<Device, "ledger" | "write" | "revert
   const [problem, setProblem] = createSignal<string>();
   const [last, setLast] = createSignal<LedgerRecord>();
   const report = (result: WriteResult, sentence: string, unchanged = sentence): void => {
-    setProblem(result.ok ? undefined : describeLedgerProblem(result.problem));
+    setProblem(result.ok ? undefined : recordProblemText(result.problem));
     setDone(result.ok ? (result.unchanged ? unchanged : sentence) : undefined);
     setLast(result.ok ? result.records[0] : undefined);
   };

@@ -1,12 +1,13 @@
 /** Logging a run: a draft that survives a reload, and one act that saves it. */
+
 import { type Accessor, createSignal } from "solid-js";
 import { ulid } from "ulid";
 import type { Device } from "#client/device/create-device.ts";
 import type { SmallStorage } from "#client/device/storage/browser-storage.ts";
 import { sections as sectionWords } from "#client/text/sections.ts";
 import { trackside } from "#client/text/trackside.ts";
+import { recordProblemText } from "#client/widgets/record-problem-text.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
-import { describeLedgerProblem } from "#core/ledger/write.ts";
 import type { RiderBike } from "#core/team/roster.ts";
 import { courseSections } from "#core/weekend/course-sections.ts";
 import type { CourseSection } from "#core/weekend/course-shape.ts";
@@ -67,7 +68,7 @@ export function createRunLog({ device, riderId, storage, newRunId = ulid }: RunL
       if (!made.ok) return made;
       if (isEmpty(made.run)) return { ok: false, sentence: trackside.run.nothingSaid };
       const written = device.write([{ kind: runKind, key: `${riderId}/${newRunId()}`, value: made.run }]);
-      if (!written.ok) return { ok: false, sentence: describeLedgerProblem(written.problem) };
+      if (!written.ok) return { ok: false, sentence: recordProblemText(written.problem) };
       change(emptyDraft);
       return made;
     },

@@ -6,7 +6,7 @@ import { trade } from "#client/text/trade.ts";
 import { adjusterLabel } from "#client/widgets/adjuster-label.ts";
 import { entryField, numberIn } from "#client/widgets/entry-field.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
-import { describeLedgerProblem } from "#core/ledger/write.ts";
+import { recordProblemText } from "#client/widgets/record-problem-text.ts";
 import { settingEntries } from "#core/planning/entries.ts";
 import type { MountedAdjuster, RiderBike } from "#core/team/roster.ts";
 import type { Surroundings } from "#core/team/surroundings.ts";
@@ -48,6 +48,6 @@ export function writeOwnChange(device: Pick<Device, "ledger" | "write">, change:
   );
   if (!made.ok) return { ok: false, sentence: trade.entryProblem(made.problem) };
   const written = device.write(made.entries);
-  if (!written.ok) return { ok: false, sentence: describeLedgerProblem(written.problem) };
+  if (!written.ok) return { ok: false, sentence: recordProblemText(written.problem) };
   return { ok: true, sentence: trackside.change.saved(...words) };
 }

@@ -1,8 +1,36 @@
 import type * as z from "zod/mini";
 import { isJsonObject } from "./plain-json.ts";
 
-/** One thing wrong with a value: where, and a sentence without a full stop saying what and what is allowed. */
-export type FieldProblem = { readonly path: string; readonly sentence: string };
+/** One thing wrong with a value: where, a sentence in English without a full stop, and what is wrong as facts. */
+export type FieldProblem = { readonly path: string; readonly sentence: string; readonly problem: FieldFault };
+
+/** What was given for a field; undefined for a list or an object. */
+export type Given = string | number | boolean | null | undefined;
+
+/** What is wrong with a field and what is allowed; numbers are in `unit` where there is one. */
+export type FieldFault =
+  /** A schema's own message, in English, that goes on after the field's name. */
+  | { readonly type: "own words"; readonly sentence: string }
+  | { readonly type: "missing"; readonly allowed?: readonly Given[] }
+  | { readonly type: "wrong type"; readonly given: Given; readonly expected: string }
+  | { readonly type: "not one of"; readonly given: Given; readonly allowed: readonly Given[] }
+  | { readonly type: "too many"; readonly of: "characters" | "entries"; readonly most: number }
+  | { readonly type: "too few"; readonly of: "characters" | "entries"; readonly least: number }
+  /** `exclusive`: the limit itself is not allowed either. */
+  | {
+      readonly type: "out of range";
+      readonly side: "above" | "below";
+      readonly exclusive: boolean;
+      readonly given: Given;
+      readonly limit: number;
+      readonly unit?: string;
+    }
+  | { readonly type: "not a multiple"; readonly given: Given; readonly step: number; readonly unit?: string }
+  | { readonly type: "wrong form"; readonly given: Given }
+  | { readonly type: "unknown fields"; readonly names: readonly string[] }
+  | { readonly type: "no allowed form"; readonly given: Given }
+  | { readonly type: "bad entry" }
+  | { readonly type: "not allowed"; readonly given: Given; readonly unit?: string };
 
 /**
  * Message that a schema check without words of its own gets, so that an
@@ -16,55 +44,90 @@ export function fieldProblemOf(issue: z.core.$ZodIssue, root: unknown): FieldPro
   const given = valueAt(root, steps);
   const unit = unitBeside(root, steps);
   const path = (unit === undefined ? steps : steps.slice(0, -1)).join(".");
-  const predicate = issue.message === unworded ? predicateOf(issue, given, unit) : issue.message;
-  return { path, sentence: path === "" ? `The value ${predicate}` : `${path}: ${predicate}` };
+  const problem: FieldFault =
+    issue.message === unworded ? faultOf(issue, given, unit) : { type: "own words", sentence: issue.message };
+  const predicate = describeFieldFault(problem);
+  return { path, sentence: path === "" ? `The value ${predicate}` : `${path}: ${predicate}`, problem };
 }
 
-function predicateOf(issue: z.core.$ZodIssue, given: unknown, unit: string | undefined): string {
+function faultOf(issue: z.core.$ZodIssue, value: unknown, unit: string | undefined): FieldFault {
+  const given = givenOf(value);
+  const inUnit = unit === undefined ? {} : { unit };
   switch (issue.code) {
     case "too_big":
-      return sizePredicate(issue.origin, given, unit, Number(issue.maximum), issue.inclusive === false, "above");
     case "too_small":
-      return sizePredicate(issue.origin, given, unit, Number(issue.minimum), issue.inclusive === false, "below");
+      return sizeFault(issue, given, inUnit);
     case "invalid_type":
-      return given === undefined ? "is missing" : `${shown(given)} is not ${articled(issue.expected)}`;
-    case "invalid_value":
-      return given === undefined
-        ? `is missing; allowed: ${issue.values.map(shown).join(", ")}`
-        : `${shown(given)} is not one of ${issue.values.map(shown).join(", ")}`;
+      return value === undefined ? { type: "missing" } : { type: "wrong type", given, expected: issue.expected };
+    case "invalid_value": {
+      const allowed = issue.values.map(givenOf);
+      return value === undefined ? { type: "missing", allowed } : { type: "not one of", given, allowed };
+    }
     case "not_multiple_of":
-      return `${withUnit(shown(given), unit)} is not a multiple of ${withUnit(String(issue.divisor), unit)}`;
+      return { type: "not a multiple", given, step: Number(issue.divisor), ...inUnit };
     case "invalid_format":
-      return `${shown(given)} is not in the form that is allowed here`;
+      return { type: "wrong form", given };
     case "unrecognized_keys":
-      return `has fields that are not allowed: ${issue.keys.join(", ")}`;
+      return { type: "unknown fields", names: issue.keys };
     case "invalid_union":
-      return given === undefined ? "is missing" : `${shown(given)} is none of the allowed forms`;
+      return value === undefined ? { type: "missing" } : { type: "no allowed form", given };
     case "invalid_key":
     case "invalid_element":
-      return "has an entry that is not allowed";
+      return { type: "bad entry" };
     case "custom":
-      return `${withUnit(shown(given), unit)} is not allowed`;
+      return { type: "not allowed", given, ...inUnit };
   }
 }
 
-function sizePredicate(
-  origin: string,
-  given: unknown,
-  unit: string | undefined,
-  limit: number,
-  exclusive: boolean,
-  side: "above" | "below",
-): string {
-  if (origin === "string" || origin === "array") {
-    const things = origin === "string" ? "characters" : "entries";
-    return side === "above" ? `has more than the allowed ${limit} ${things}` : `needs at least ${limit} ${things}`;
+function sizeFault(
+  issue: z.core.$ZodIssueTooBig | z.core.$ZodIssueTooSmall,
+  given: Given,
+  inUnit: { readonly unit?: string },
+): FieldFault {
+  const limit = Number(issue.code === "too_big" ? issue.maximum : issue.minimum);
+  if (issue.origin === "string" || issue.origin === "array") {
+    const of = issue.origin === "string" ? "characters" : "entries";
+    return issue.code === "too_big" ? { type: "too many", of, most: limit } : { type: "too few", of, least: limit };
   }
-  const allowed = withUnit(String(limit), unit);
-  const number = withUnit(shown(given), unit);
-  return exclusive
-    ? `${number} is not ${side === "above" ? "below" : "above"} ${allowed}`
-    : `${number} is ${side} the allowed ${allowed}`;
+  const side = issue.code === "too_big" ? "above" : "below";
+  return { type: "out of range", side, exclusive: issue.inclusive === false, given, limit, ...inUnit };
+}
+
+/** What is wrong with a field, in English, without the field's name. */
+function describeFieldFault(fault: FieldFault): string {
+  switch (fault.type) {
+    case "own words":
+      return fault.sentence;
+    case "missing":
+      return fault.allowed ? `is missing; allowed: ${fault.allowed.map(shown).join(", ")}` : "is missing";
+    case "wrong type":
+      return `${shown(fault.given)} is not ${typeNames[fault.expected] ?? fault.expected}`;
+    case "not one of":
+      return `${shown(fault.given)} is not one of ${fault.allowed.map(shown).join(", ")}`;
+    case "too many":
+      return `has more than the allowed ${fault.most} ${fault.of}`;
+    case "too few":
+      return `needs at least ${fault.least} ${fault.of}`;
+    case "out of range": {
+      const limit = withUnit(String(fault.limit), fault.unit);
+      const number = withUnit(shown(fault.given), fault.unit);
+      return fault.exclusive
+        ? `${number} is not ${fault.side === "above" ? "below" : "above"} ${limit}`
+        : `${number} is ${fault.side} the allowed ${limit}`;
+    }
+    case "not a multiple":
+      return `${withUnit(shown(fault.given), fault.unit)} is not a multiple of ${withUnit(String(fault.step), fault.unit)}`;
+    case "wrong form":
+      return `${shown(fault.given)} is not in the form that is allowed here`;
+    case "unknown fields":
+      return `has fields that are not allowed: ${fault.names.join(", ")}`;
+    case "no allowed form":
+      return `${shown(fault.given)} is none of the allowed forms`;
+    case "bad entry":
+      return "has an entry that is not allowed";
+    case "not allowed":
+      return `${withUnit(shown(fault.given), fault.unit)} is not allowed`;
+  }
 }
 
 const withUnit = (number: string, unit: string | undefined): string =>
@@ -79,11 +142,15 @@ const typeNames: Readonly<Record<string, string>> = {
   boolean: "yes or no",
 };
 
-const articled = (expected: string): string => typeNames[expected] ?? expected;
+/** What was given as a fact: long texts cut, lists and objects left out. */
+function givenOf(value: unknown): Given {
+  if (typeof value === "string") return value.length > 40 ? `${value.slice(0, 40)}…` : value;
+  if (typeof value === "number" || typeof value === "boolean" || value === null) return value;
+  return typeof value === "object" || value === undefined ? undefined : String(value);
+}
 
-function shown(given: unknown): string {
-  if (typeof given === "string") return given.length > 40 ? `"${given.slice(0, 40)}…"` : `"${given}"`;
-  return typeof given === "object" && given !== null ? "what was given" : String(given);
+function shown(given: Given): string {
+  return given === undefined ? "what was given" : typeof given === "string" ? `"${given}"` : String(given);
 }
 
 function valueAt(root: unknown, steps: readonly string[]): unknown {

@@ -4,13 +4,12 @@ import { type Accessor, batch, createMemo, createSignal, untrack } from "solid-j
 import type { Device } from "#client/device/create-device.ts";
 import { takeBack } from "#client/device/take-back.ts";
 import { jobQueue as words } from "#client/text/job-queue.ts";
-import { describeLedgerProblem } from "#core/ledger/write.ts";
+import { recordProblemText } from "#client/widgets/record-problem-text.ts";
 import { inOrder, jobQueue } from "#core/planning/job-queue.ts";
 import type { Job } from "#core/planning/jobs/job.ts";
 import { canTakeBack } from "#core/planning/own-acts.ts";
 import { type RiderBike, riderBikes } from "#core/team/roster.ts";
 import type { ChosenSession } from "../chosen-session.ts";
-import { plainSentence } from "../create-acts.ts";
 import { createRiderStamps } from "./create-rider-stamps.ts";
 import type { JobTouch, TouchResult } from "./job-touch.ts";
 import { rememberJobs } from "./remember-jobs.ts";
@@ -129,7 +128,7 @@ export function createJobQueue({ device, isRead, chosen, now }: JobQueueContext)
     undo: ({ job, records, before }, title) =>
       batch(() => {
         const result = takeBack(device, records);
-        if (!result.ok) return refuse(job.id, describeLedgerProblem(result.problem));
+        if (!result.ok) return refuse(job.id, recordProblemText(result.problem));
         putBack(job.id, before);
         accept(title);
       }),
@@ -137,5 +136,5 @@ export function createJobQueue({ device, isRead, chosen, now }: JobQueueContext)
 }
 
 function sentenceOf(result: Extract<TouchResult, { readonly ok: false }>): string {
-  return "sentence" in result ? result.sentence : plainSentence(result.problem);
+  return "sentence" in result ? result.sentence : recordProblemText(result.problem);
 }

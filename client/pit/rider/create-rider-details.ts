@@ -1,10 +1,12 @@
 /** A rider's mass, front share and style while they are open to be changed. */
+
 import { type Accessor, createSignal, untrack } from "solid-js";
 import type { Device } from "#client/device/create-device.ts";
-import { type Acts, plainSentence } from "#client/pit/create-acts.ts";
+import type { Acts } from "#client/pit/create-acts.ts";
 import { riderDetails } from "#client/text/rider-details.ts";
 import { type EntryField, entryField, numberIn } from "#client/widgets/entry-field.ts";
 import { formatNumber, formatQuantity } from "#client/widgets/format.ts";
+import { recordProblemText } from "#client/widgets/record-problem-text.ts";
 import type { Rider } from "#core/team/people.ts";
 import { riderKind } from "#core/team/record-kinds.ts";
 import type { RidingStyle } from "#core/team/riding-style.ts";
@@ -81,7 +83,7 @@ export function createRiderDetails(
         ...(style !== undefined && { style }),
       };
       const wrote = device.write([{ kind: riderKind, key: riderId, value, cause: { type: "by hand" } }]);
-      if (!wrote.ok) return refuse(plainSentence(wrote.problem));
+      if (!wrote.ok) return refuse(recordProblemText(wrote.problem));
       acts.wrote(wrote, riderDetails.saved(value.name, formatQuantity(value.mass), shareText(value.frontShare)));
       opened = draftOf(value);
       return true;

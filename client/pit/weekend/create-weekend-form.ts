@@ -1,10 +1,11 @@
 /** A weekend's form while it is open: what is typed, and saving it. */
+
 import { type Accessor, createSignal, untrack } from "solid-js";
 import { ulid } from "ulid";
 import type { Device } from "#client/device/create-device.ts";
-import { plainSentence } from "#client/pit/create-acts.ts";
 import { pit } from "#client/text/pit.ts";
 import { weekend as words } from "#client/text/weekend.ts";
+import { recordProblemText } from "#client/widgets/record-problem-text.ts";
 import { sessionKind } from "#core/weekend/record-kinds.ts";
 import { rebaseDraft } from "./rebase-draft.ts";
 import {
@@ -84,10 +85,10 @@ export function createWeekendForm(device: WeekendFormDevice, weekendId?: string,
       if (!result.ok) return refuse(result.sentence);
       const batch = newId();
       const wrote = device.write(result.entries, { batch });
-      if (!wrote.ok) return refuse(plainSentence(wrote.problem));
+      if (!wrote.ok) return refuse(recordProblemText(wrote.problem));
       for (const { key, reason } of result.withdrawals) {
         const withdrawn = device.withdraw(sessionKind, key, reason, { batch });
-        if (!withdrawn.ok) return refuse(plainSentence(withdrawn.problem));
+        if (!withdrawn.ok) return refuse(recordProblemText(withdrawn.problem));
       }
       const name = draft().name.trim();
       const changed = !wrote.unchanged || result.withdrawals.length > 0;

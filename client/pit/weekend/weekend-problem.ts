@@ -1,9 +1,10 @@
 /** What is wrong with a weekend as it is typed: one sentence, in the order of the fields on the page. */
+
 import { weekend as words } from "#client/text/weekend.ts";
+import { fieldFaultText, recordProblemText } from "#client/widgets/record-problem-text.ts";
 import type { RecordKind } from "#core/ledger/kind.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { readValue } from "#core/ledger/read-record.ts";
-import { describeLedgerProblem } from "#core/ledger/write.ts";
 import { sessionKind, venueKind, weekendKind } from "#core/weekend/record-kinds.ts";
 import { isDay, isTimeOfDay } from "./calendar-day.ts";
 import { NEW_VENUE, NO_VENUE, type SessionDraft, type WeekendDraft } from "./weekend-draft.ts";
@@ -69,16 +70,13 @@ function doubleProblem(kept: readonly SessionDraft[], { row, name }: SessionDraf
   return twice ? words.sameName(name.trim()) : undefined;
 }
 
-/** The schema's own sentences, with the fields named as on the page. */
+/** What the schema finds wrong, with the fields named as on the page. */
 function refusal(kind: RecordKind, value: unknown, where: string): string | undefined {
   const read = readValue(kind, kind.kind, value);
   if (read.ok) return undefined;
-  if (read.problem.type !== "bad value") return describeLedgerProblem(read.problem);
+  if (read.problem.type !== "bad value") return recordProblemText(read.problem);
   const names: Readonly<Record<string, string>> = words.fieldNames;
-  const said = read.problem.fields.map(({ path, sentence }) => {
-    const predicate = sentence.startsWith(`${path}: `) ? sentence.slice(path.length + 2) : sentence;
-    return `${names[path] ?? path}: ${predicate}`;
-  });
+  const said = read.problem.fields.map(({ path, problem }) => `${names[path] ?? path}: ${fieldFaultText(problem)}`);
   return `${where}, ${said.join("; ")}.`;
 }
 

@@ -12,6 +12,7 @@ export { ownActs } from "./own-acts.ts";
 export { pit } from "./pit.ts";
 export { print } from "./print.ts";
 export { rainLock } from "./rain-lock.ts";
+export { recordProblems } from "./record-problems.ts";
 export { review } from "./review.ts";
 export { riderDetails } from "./rider-details.ts";
 export { rulesText } from "./rules.ts";

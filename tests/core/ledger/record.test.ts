@@ -46,7 +46,7 @@ describe("the envelope", () => {
     ["at", "2031-05-04T09:00:00+02:00", '"2031-05-04T09:00:00+02:00" is not in the form that is allowed here'],
     ["at", "yesterday", '"yesterday" is not in the form that is allowed here'],
   ])("refuses %s of %j", (field, value, sentence) => {
-    expect(parseRecord({ ...rawRecord(1), [field]: value })).toEqual({
+    expect(parseRecord({ ...rawRecord(1), [field]: value })).toMatchObject({
       ok: false,
       problem: { type: "bad envelope", fields: [{ path: field, sentence: `${field}: ${sentence}` }] },
     });
