@@ -10,6 +10,7 @@ import { type Preview, preview } from "#core/exchange/preview.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import type { LedgerRecord } from "#core/ledger/record.ts";
 import type { WriteEntry } from "#core/ledger/write.ts";
+import { fileProblemText } from "./data-problem-text.ts";
 import { inPortions } from "./in-portions.ts";
 
 /** Reads a file's candidates against the ledger as it is at that moment. */
@@ -38,7 +39,7 @@ export function createImport(device: ImportDevice, pause: () => Promise<void>) {
   const show = (name: string, read: Reader, again?: string): void => {
     const found = read(device.ledger());
     if (!found.ok) {
-      refuse(found.problem.sentence);
+      refuse(fileProblemText(found.problem));
       return;
     }
     const seen = preview(device.ledger(), found);

@@ -2,6 +2,7 @@ import { createMemo, Match, Show, Switch } from "solid-js";
 import { data } from "#client/text/data.ts";
 import { Problem } from "#client/widgets/problem.tsx";
 import type { createImport, ImportState } from "./create-import.ts";
+import { filePlaceText, rowRefusalText } from "./data-problem-text.ts";
 import { LongList } from "./long-list.tsx";
 
 /** What a file would change, the choice to take it or leave it, and its undo. */
@@ -48,18 +49,18 @@ function Seen(props: { seen: Extract<ImportState, { state: "previewed" }>; steps
       </p>
       <LongList
         title={data.preview.refused}
-        lines={refused().map(({ place, sentence }) => data.preview.line(place, sentence))}
+        lines={refused().map(({ place, refusal }) => data.preview.line(filePlaceText(place), rowRefusalText(refusal)))}
       />
       <LongList
         title={data.preview.changes}
         lines={changes().map(({ place, differences }) =>
           data.preview.line(
-            place,
+            filePlaceText(place),
             differences.map(({ field, from, to }) => data.preview.difference(field, from, to)).join("; "),
           ),
         )}
       />
-      <LongList title={data.preview.fresh} lines={fresh().map(({ place }) => place)} />
+      <LongList title={data.preview.fresh} lines={fresh().map(({ place }) => filePlaceText(place))} />
       <Show when={lines().length === 0}>
         <p>{data.preview.nothing}</p>
       </Show>

@@ -1,18 +1,21 @@
 /** What a file would write, before anything has judged it. */
 import type { RecordKind } from "#core/ledger/kind.ts";
+import type { FilePlace } from "./file-place.ts";
+import type { FileProblem } from "./file-problem.ts";
+import type { RowRefusal } from "./row-refusal.ts";
 
-/** One value that a file brings. `place` is where it stands there, in words: `rider "alder"`, `Line 7`. */
+/** One value that a file brings. */
 export interface Candidate {
-  readonly place: string;
+  readonly place: FilePlace;
   readonly kind: RecordKind;
   readonly key: string;
   readonly value: unknown;
 }
 
-/** A row or value that cannot be taken in. `sentence` says why and what is allowed. */
+/** A row or value that cannot be taken in. */
 export interface Refused {
-  readonly place: string;
-  readonly sentence: string;
+  readonly place: FilePlace;
+  readonly refusal: RowRefusal;
 }
 
 /** What was read from a file: the candidates, and what could not become one. */
@@ -23,4 +26,4 @@ export interface Candidates {
 
 export type ReadCandidates =
   | ({ readonly ok: true } & Candidates)
-  | { readonly ok: false; readonly problem: { readonly type: string; readonly sentence: string } };
+  | { readonly ok: false; readonly problem: FileProblem };

@@ -1,5 +1,5 @@
 /** Whether a value that comes in fits the team as it will be: the names that it uses lead somewhere, and the bike can have it. */
-import { checkSetup, checkValue, describeLimitProblem } from "#core/advice/limits.ts";
+import { checkSetup, checkValue, type LimitProblem } from "#core/advice/limits.ts";
 import type { RecordKind } from "#core/ledger/kind.ts";
 import { serviceKind } from "#core/planning/service-kinds.ts";
 import type { Service } from "#core/service/service-record.ts";
@@ -26,6 +26,7 @@ import {
 } from "#core/weekend/record-kinds.ts";
 import type { Run } from "#core/weekend/run.ts";
 import type { Setting } from "#core/weekend/setting.ts";
+import type { RowRefusal } from "./row-refusal.ts";
 
 /** A subject's value as it will be, or undefined when there will be none. */
 export type ValueLookup = <Value>(kind: RecordKind<Value>, key: string) => Value | undefined;
@@ -37,13 +38,13 @@ interface Subject {
 }
 
 /**
- * Why the value does not fit, in a sentence; undefined when it does.
+ * Why the value does not fit; undefined when it does.
  * @param moved the parts that have a mounting, here or in the file
  */
-export function fitProblem(subject: Subject, lookup: ValueLookup, moved: readonly string[]): string | undefined {
+export function fitProblem(subject: Subject, lookup: ValueLookup, moved: readonly string[]): RowRefusal | undefined {
   for (const [kind, key] of namedBy(subject)) {
     if (key !== undefined && lookup(kind, key) === undefined) {
-      return `There is no ${kind.kind} "${key}", neither here nor in the file as far as it can be taken in.`;
+      return { type: "nothing to lean on", kind: kind.kind, key };
     }
   }
   const [first = "", second = ""] = subject.key.split("/");
@@ -53,20 +54,23 @@ export function fitProblem(subject: Subject, lookup: ValueLookup, moved: readonl
       const [problem] = checkSetup(bikeAsItWillBe(lookup, bike, moved), values);
       // It may be older than the last move: then it was found with the parts that the bike was entered with.
       if (problem && checkSetup(bikeAsItWillBe(lookup, bike, []), values).length === 0) return undefined;
-      return problem && describeLimitProblem(problem);
+      return limitRefusal(problem);
     }
     case settingKind.kind:
       return settingProblem(subject, second, lookup, moved);
     case riderKind.kind: {
-      const owner = lookup(bikeKind, (subject.value as Rider).bike)?.rider;
-      return owner === first ? undefined : `The bike ${(subject.value as Rider).bike} is that of ${owner}.`;
+      const { bike } = subject.value as Rider;
+      const owner = lookup(bikeKind, bike)?.rider ?? "";
+      return owner === first ? undefined : { type: "bike of another", bike, owner };
     }
     case bikeKind.kind: {
       const { parts } = subject.value as Bike;
       for (const place of places) {
         const id = parts[place];
         const part = id === undefined ? undefined : lookup(partKind, id);
-        if (part && part.place !== place) return `The part ${id} belongs at the ${part.place}, not at the ${place}.`;
+        if (id !== undefined && part && part.place !== place) {
+          return { type: "part of another place", part: id, place: part.place, given: place };
+        }
       }
       return undefined;
     }
@@ -80,9 +84,9 @@ function settingProblem(
   bikeId: string,
   lookup: ValueLookup,
   moved: readonly string[],
-): string | undefined {
+): RowRefusal | undefined {
   const address = parseSettingKey(subject.key);
-  if (!address) return "Its key is not of the form rider/bike/place.adjuster.";
+  if (!address) return { type: "no setting's key" };
   const onTheBike: Partial<Record<string, Setting["quantity"]>> = {};
   for (const path of adjusterPaths) {
     const quantity = lookup(settingKind, settingKey(address.riderId, bikeId, path))?.quantity;
@@ -90,7 +94,11 @@ function settingProblem(
   }
   const { quantity } = subject.value as Setting;
   const problem = checkValue(bikeAsItWillBe(lookup, bikeId, moved), address.path, quantity, onTheBike as SetupValues);
-  return problem && describeLimitProblem(problem);
+  return limitRefusal(problem);
+}
+
+function limitRefusal(problem: LimitProblem | undefined): RowRefusal | undefined {
+  return problem && { type: "limit", problem };
 }
 
 function bikeAsItWillBe(

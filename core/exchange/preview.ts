@@ -3,15 +3,17 @@ import type { Ledger } from "#core/ledger/ledger.ts";
 import { examineJson, sameJson, utf8Length } from "#core/ledger/plain-json.ts";
 import { readValue } from "#core/ledger/read-record.ts";
 import { allowedRecordBytes, isRecordKey, subjectOf } from "#core/ledger/record.ts";
-import { describeLedgerProblem, type LedgerProblem, type WriteEntry } from "#core/ledger/write.ts";
+import type { LedgerProblem, WriteEntry } from "#core/ledger/write.ts";
 import { mountingKind } from "#core/team/record-kinds.ts";
 import type { Candidate, Candidates, Refused } from "./candidate.ts";
 import { type Difference, differences } from "./differences.ts";
+import type { FilePlace } from "./file-place.ts";
 import { fitProblem, type ValueLookup } from "./fit.ts";
+import type { RowRefusal } from "./row-refusal.ts";
 
 /** A value that can be taken in, and what it would change. */
 export interface PreviewLine {
-  readonly place: string;
+  readonly place: FilePlace;
   readonly state: "new" | "changes";
   readonly differences: readonly Difference[];
   readonly entry: WriteEntry;
@@ -38,7 +40,7 @@ export function preview(ledger: Ledger, { candidates, refused: unread }: Candida
   let standing: Judged[] = [];
   for (const candidate of candidates) {
     const judged = judge(ledger, candidate, subjects);
-    if (typeof judged === "string") refused.push({ place: candidate.place, sentence: judged });
+    if ("type" in judged) refused.push({ place: candidate.place, refusal: judged });
     else standing.push(judged);
   }
   for (let isSettled = false; !isSettled; ) {
@@ -53,9 +55,9 @@ export function preview(ledger: Ledger, { candidates, refused: unread }: Candida
     const moved = [...new Set([...ledger.keys(mountingKind), ...broughtMountings])];
     const kept: Judged[] = [];
     for (const each of standing) {
-      const sentence = each.isSame ? undefined : fitProblem(each, lookup, moved);
-      if (sentence === undefined) kept.push(each);
-      else refused.push({ place: each.place, sentence });
+      const refusal = each.isSame ? undefined : fitProblem(each, lookup, moved);
+      if (refusal === undefined) kept.push(each);
+      else refused.push({ place: each.place, refusal });
     }
     isSettled = kept.length === standing.length;
     standing = kept;
@@ -80,34 +82,27 @@ export function preview(ledger: Ledger, { candidates, refused: unread }: Candida
 
 type Judged = Candidate & { readonly before: unknown; readonly isSame: boolean };
 
-function judge(ledger: Ledger, candidate: Candidate, subjects: Set<string>): Judged | string {
+function judge(ledger: Ledger, candidate: Candidate, subjects: Set<string>): Judged | RowRefusal {
   const { kind, key } = candidate;
-  if (!isRecordKey(key)) return describeLedgerProblem({ type: "bad key", kind: kind.kind, key: key.slice(0, 80) });
+  if (!isRecordKey(key)) return asRecord({ type: "bad key", kind: kind.kind, key: key.slice(0, 80) });
   const subject = subjectOf(kind.kind, key);
-  if (subjects.has(subject)) return "It is given twice; each may be given once.";
+  if (subjects.has(subject)) return { type: "given twice" };
   subjects.add(subject);
   const { text, problem } = examineJson(candidate.value);
-  if (problem) return describeLedgerProblem({ type: "not plain", ...problem });
+  if (problem) return asRecord({ type: "not plain", ...problem });
   const bytes = utf8Length(text);
-  if (bytes > allowedRecordBytes - envelopeBytes) {
-    return `It takes ${bytes} bytes; at most ${allowedRecordBytes - envelopeBytes} are allowed.`;
-  }
+  const allowedBytes = allowedRecordBytes - envelopeBytes;
+  if (bytes > allowedBytes) return asRecord({ type: "too large", bytes, allowedBytes });
   const read = readValue(kind, subject, candidate.value);
-  if (!read.ok) return inWords(read.problem);
+  if (!read.ok) return asRecord(read.problem);
   const misfit = kind.misfit?.(key, read.value);
-  if (misfit !== undefined) return sentenceOf(misfit);
+  if (misfit !== undefined) return asRecord({ type: "misfit", subject, sentence: misfit });
   const current = ledger.current(kind, key);
-  if (current.state === "disputed") return "It is disputed here. Settle that first, then take the file in again.";
+  if (current.state === "disputed") return { type: "disputed here" };
   const before = current.state === "settled" ? current.value : undefined;
   return { ...candidate, value: read.value, before, isSame: before !== undefined && sameJson(before, read.value) };
 }
 
-/** The place says already of which subject it is. */
-function inWords(problem: LedgerProblem): string {
-  if (problem.type !== "bad value") return describeLedgerProblem(problem);
-  return sentenceOf(problem.fields.map(({ sentence }) => sentence).join("; "));
-}
-
-function sentenceOf(text: string): string {
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+function asRecord(problem: LedgerProblem): RowRefusal {
+  return { type: "record", problem };
 }

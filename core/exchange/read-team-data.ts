@@ -2,6 +2,8 @@
 import { isJsonObject } from "#core/ledger/plain-json.ts";
 import { allKinds } from "#core/planning/all-kinds.ts";
 import type { Candidate, ReadCandidates, Refused } from "./candidate.ts";
+import { valuePlace } from "./file-place.ts";
+import type { FileProblem } from "./file-problem.ts";
 import { teamDataFormat, teamDataVersion } from "./team-data.ts";
 
 /** Most values in one file: a team of 40 riders writes some 30,000 in a season. */
@@ -13,22 +15,16 @@ export function readTeamData(text: string): ReadCandidates {
   try {
     raw = JSON.parse(text.replace(/^\uFEFF/, ""));
   } catch {
-    return problem("not JSON", "This file is not JSON, or it is cut off. Choose a file with the team's data.");
+    return problem({ type: "not JSON" });
   }
   if (!isJsonObject(raw) || raw.format !== teamDataFormat) {
-    return problem(
-      "other format",
-      `This is not a file with a team's data: its "format" has to be "${teamDataFormat}".`,
-    );
+    return problem({ type: "other format", allowed: teamDataFormat });
   }
   if (raw.version !== teamDataVersion) {
-    return problem(
-      "other version",
-      `This file has the version ${JSON.stringify(raw.version)?.slice(0, 20) ?? "(none)"}; this program reads version ${teamDataVersion}.`,
-    );
+    const version = JSON.stringify(raw.version)?.slice(0, 20);
+    return problem({ type: "other version", ...(version !== undefined && { version }), allowed: teamDataVersion });
   }
-  if (!isJsonObject(raw.values))
-    return problem("no values", 'This file has no "values"; allowed is an object of kinds.');
+  if (!isJsonObject(raw.values)) return problem({ type: "no values" });
   return readValues(raw.values, isJsonObject(raw.disputed) ? raw.disputed : {});
 }
 
@@ -41,33 +37,28 @@ function readValues(
   for (const [name, byKey] of Object.entries(values)) {
     const kind = allKinds.find((known) => known.kind === name);
     if (!kind) {
-      const known = allKinds.map((each) => each.kind).join(", ");
-      refused.push({ place: shown(name), sentence: `There is no such kind; allowed are ${known}.` });
+      const allowed = allKinds.map((each) => each.kind);
+      refused.push({ place: valuePlace(name), refusal: { type: "unknown kind", allowed } });
     } else if (!isJsonObject(byKey)) {
-      refused.push({ place: shown(name), sentence: "What stands here is no object; allowed are values by key." });
+      refused.push({ place: valuePlace(name), refusal: { type: "no object" } });
     } else {
       for (const [key, value] of Object.entries(byKey)) {
-        candidates.push({ place: `${name} ${shown(key)}`, kind, key, value });
+        candidates.push({ place: valuePlace(name, key), kind, key, value });
       }
     }
     if (candidates.length > mostValues) {
-      return problem("too many", `This file holds more than ${mostValues} values; take it in as several files.`);
+      return problem({ type: "too many values", most: mostValues });
     }
   }
   for (const [name, byKey] of Object.entries(disputed)) {
     if (!isJsonObject(byKey)) continue;
     for (const key of Object.keys(byKey).slice(0, mostValues)) {
-      const sentence = "It is disputed in the file: there is no one value to take in. Enter what is so by hand.";
-      refused.push({ place: `${shown(name)} ${shown(key)}`, sentence });
+      refused.push({ place: valuePlace(name, key), refusal: { type: "disputed in the file" } });
     }
   }
   return { ok: true, candidates, refused };
 }
 
-function shown(name: string): string {
-  return `"${name.slice(0, 80)}"`;
-}
-
-function problem(type: string, sentence: string): ReadCandidates {
-  return { ok: false, problem: { type, sentence } };
+function problem(found: FileProblem): ReadCandidates {
+  return { ok: false, problem: found };
 }

@@ -3,6 +3,7 @@ import type { Ledger } from "#core/ledger/ledger.ts";
 import { baselineKind, riderKind } from "#core/team/record-kinds.ts";
 import { settingKind } from "#core/weekend/record-kinds.ts";
 import type { Candidate, ReadCandidates, Refused } from "./candidate.ts";
+import type { FilePlace } from "./file-place.ts";
 import { numberInCell, type ReadTable } from "./table.ts";
 import { neededColumns, type TableIn, tablesIn } from "./table-columns.ts";
 
@@ -18,16 +19,14 @@ export function readTable(ledger: Ledger, table: ReadTable, weekendId?: string):
   const head = table.head.map((name) => name.trim().toLowerCase());
   const name = tablesIn.find((candidate) => neededColumns[candidate].every((column) => head.includes(column)));
   if (!name) {
-    const allowed = tablesIn.map((each) => `${each} (${neededColumns[each].join(", ")})`).join("; ");
-    const sentence = `The first row does not name the columns of a table that can be taken in. Allowed: ${allowed}.`;
-    return { ok: false, problem: { type: "other table", sentence } };
+    const allowed = tablesIn.map((table) => ({ table, columns: neededColumns[table] }));
+    return { ok: false, problem: { type: "other table", allowed } };
   }
   if (table.rows.length > mostRows) {
-    const sentence = `This table has more than ${mostRows} rows; take it in as several files.`;
-    return { ok: false, problem: { type: "too many rows", sentence } };
+    return { ok: false, problem: { type: "too many rows", most: mostRows } };
   }
   const rows = table.rows.map(({ line, cells }) => ({
-    place: `Line ${line}`,
+    line,
     has: (column: string) => head.includes(column),
     cell: (column: string) => (cells[head.indexOf(column)] ?? "").trim(),
   }));
@@ -35,7 +34,7 @@ export function readTable(ledger: Ledger, table: ReadTable, weekendId?: string):
 }
 
 interface Row {
-  readonly place: string;
+  readonly line: number;
   has(column: string): boolean;
   cell(column: string): string;
 }
@@ -55,7 +54,7 @@ const read: Readonly<Record<TableIn, (ledger: Ledger, rows: readonly Row[], week
         delete value.plate;
         if (row.cell("plate") !== "") value.plate = numberOrText(row.cell("plate"));
       }
-      return { place: `${row.place}, rider "${key}"`, kind: riderKind, key, value };
+      return { place: placeOf(row.line, { type: "rider", name: key }), kind: riderKind, key, value };
     }),
     refused: [],
   }),
@@ -76,7 +75,12 @@ const read: Readonly<Record<TableIn, (ledger: Ledger, rows: readonly Row[], week
       const said = { quantity, ...(heldAt && { heldAt }) };
       const isSame = before !== undefined && JSON.stringify(factOf(before)) === JSON.stringify(factOf(said));
       const fresh = { ...said, standing: "on the bike", ...(weekendId !== undefined && { weekend: weekendId }) };
-      return { place: `${row.place}, ${path}`, kind: settingKind, key, value: isSame ? before : fresh };
+      return {
+        place: placeOf(row.line, { type: "adjuster", name: path }),
+        kind: settingKind,
+        key,
+        value: isSame ? before : fresh,
+      };
     }),
     refused: [],
   }),
@@ -85,32 +89,41 @@ const read: Readonly<Record<TableIn, (ledger: Ledger, rows: readonly Row[], week
 /** A baseline was ridden as a whole: when one of its rows is refused, none of it is taken. */
 function readBaselines(ledger: Ledger, rows: readonly Row[]): Read {
   const refused: Refused[] = [];
-  const groups = new Map<string, { readonly places: string[]; readonly values: Map<string, unknown> }>();
+  const spoilt = new Set<string>();
+  const groups = new Map<string, { readonly lines: number[]; readonly values: Map<string, unknown> }>();
   for (const row of rows) {
     const key = `${row.cell("rider")}/${row.cell("course type")}`;
-    const group = groups.get(key) ?? { places: [], values: new Map<string, unknown>() };
+    const group = groups.get(key) ?? { lines: [], values: new Map<string, unknown>() };
     groups.set(key, group);
     const path = row.cell("adjuster");
-    group.places.push(row.place);
-    if (group.values.has(path)) refused.push({ place: row.place, sentence: `${path} is given twice for ${key}.` });
+    group.lines.push(row.line);
+    if (group.values.has(path)) {
+      refused.push({ place: placeOf(row.line), refusal: { type: "adjuster twice", adjuster: path, baseline: key } });
+      spoilt.add(key);
+    }
     group.values.set(path, quantityOf(row, "value", "unit"));
   }
   const candidates: Candidate[] = [];
-  for (const [key, { places, values }] of groups) {
-    const place = places.length === 1 ? `${places[0]}` : `${places[0]} to ${places.at(-1)?.replace("Line ", "")}`;
+  for (const [key, { lines, values }] of groups) {
+    const [first = 0] = lines;
+    const place = placeOf(first, { type: "baseline", name: key.slice(0, 80) }, lines.at(-1));
     const before = known(ledger, baselineKind, key);
-    if (refused.some((each) => places.includes(each.place))) {
-      refused.push({ place: `${place}, baseline ${key}`, sentence: "One of its lines is refused, so none is taken." });
+    if (spoilt.has(key)) {
+      refused.push({ place, refusal: { type: "line refused" } });
     } else if (!before) {
-      const sentence =
-        "There is no such baseline that is settled here. A new one needs the mass, temperature and altitude it was found at: approve it from a weekend, or take it in as JSON.";
-      refused.push({ place: `${place}, baseline ${key.slice(0, 80)}`, sentence });
+      refused.push({ place, refusal: { type: "no settled baseline" } });
     } else {
       const value = { ...before, values: { ...before.values, ...Object.fromEntries(values) } };
-      candidates.push({ place: `${place}, baseline ${key}`, kind: baselineKind, key, value });
+      candidates.push({ place, kind: baselineKind, key, value });
     }
   }
   return { candidates, refused };
+}
+
+type Line = Extract<FilePlace, { type: "line" }>;
+
+function placeOf(first: number, of?: Line["of"], last = first): FilePlace {
+  return { type: "line", first, last, ...(of && { of }) };
 }
 
 function known<Value>(ledger: Ledger, kind: Parameters<typeof ledger.current<Value>>[0], key: string) {

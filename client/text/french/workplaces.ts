@@ -4,6 +4,7 @@ export { cautions } from "./cautions.ts";
 export { courseProfile } from "./course-profile.ts";
 export { data } from "./data.ts";
 export { find } from "./find.ts";
+export { dataProblems } from "./data-problems.ts";
 export { forceChart } from "./force-chart.ts";
 export { handOffCodes } from "./hand-off-codes.ts";
 export { jobQueue } from "./job-queue.ts";

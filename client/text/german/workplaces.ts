@@ -3,6 +3,7 @@ export { baselineReview } from "./baseline-review.ts";
 export { cautions } from "./cautions.ts";
 export { courseProfile } from "./course-profile.ts";
 export { data } from "./data.ts";
+export { dataProblems } from "./data-problems.ts";
 export { find } from "./find.ts";
 export { forceChart } from "./force-chart.ts";
 export { handOffCodes } from "./hand-off-codes.ts";

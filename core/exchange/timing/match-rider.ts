@@ -1,9 +1,10 @@
 /** Who of the team a line of a timing system speaks of: by plate, then by name. */
+import type { RowRefusal } from "#core/exchange/row-refusal.ts";
 import type { RiderBike } from "#core/team/roster.ts";
 
 export type RiderMatch =
   | { readonly ok: true; readonly mounted: RiderBike }
-  | { readonly ok: false; readonly sentence: string };
+  | { readonly ok: false; readonly refusal: RowRefusal };
 
 /**
  * The one rider with that plate, or else of that name (in any order of words, with or without accents). A plate whose
@@ -14,20 +15,19 @@ export function matchRider(riders: readonly RiderBike[], plateText: string, name
   const words = wordsOf(nameText);
   const byPlate = plate === undefined ? [] : riders.filter(({ rider }) => rider.plate === Number(plate));
   const [one] = byPlate;
-  if (one && byPlate.length === 1) {
+  if (plate !== undefined && one && byPlate.length === 1) {
     const own = wordsOf(one.rider.name);
     if (words.length === 0 || words.some((word) => own.includes(word))) return { ok: true, mounted: one };
-    return refusal(`Plate ${plate} is ${one.rider.name} here, and the file says "${nameText.slice(0, 60)}".`);
+    return refuse({ type: "plate of another", plate, rider: one.rider.name, said: nameText.slice(0, 60) });
   }
-  if (byPlate.length > 1) {
-    return refusal(`Plate ${plate} is on ${byPlate.map(({ rider }) => rider.name).join(" and ")} here.`);
+  if (plate !== undefined && byPlate.length > 1) {
+    return refuse({ type: "plate of several", plate, riders: byPlate.map(({ rider }) => rider.name) });
   }
   const byName = words.length === 0 ? [] : riders.filter(({ rider }) => isSameName(words, wordsOf(rider.name)));
   const [named] = byName;
   if (named && byName.length === 1) return { ok: true, mounted: named };
-  const said = [plateText.trim() && `plate ${plateText.trim().slice(0, 20)}`, nameText.trim().slice(0, 60)];
-  const who = said.filter(Boolean).join(", ") || "no plate and no name";
-  return refusal(`${named ? "More than one rider" : "Nobody"} of the team fits: ${who}.`);
+  const said = { plate: plateText.trim().slice(0, 20), name: nameText.trim().slice(0, 60) };
+  return refuse({ type: named ? "several riders" : "no rider", ...said });
 }
 
 function isSameName(words: readonly string[], own: readonly string[]): boolean {
@@ -46,6 +46,6 @@ function wordsOf(name: string): readonly string[] {
   );
 }
 
-function refusal(sentence: string): RiderMatch {
-  return { ok: false, sentence };
+function refuse(refusal: RowRefusal): RiderMatch {
+  return { ok: false, refusal };
 }

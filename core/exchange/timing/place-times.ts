@@ -1,5 +1,6 @@
 /** To which runs of one rider in one session the times of a file belong. */
 import type { Refused } from "#core/exchange/candidate.ts";
+import type { FilePlace } from "#core/exchange/file-place.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import type { RiderBike } from "#core/team/roster.ts";
 import { runKind } from "#core/weekend/record-kinds.ts";
@@ -13,13 +14,13 @@ export interface TimedOccasion {
 
 /** A time in seconds, to the thousandth, and where it stands in the file. */
 export interface ReadTime {
-  readonly place: string;
+  readonly place: FilePlace;
   readonly seconds: number;
 }
 
 export interface PlacedTimes {
   /** One for each time: the run as it will be, or as it is where it has the time already. */
-  readonly runs: readonly { readonly place: string; readonly key: string; readonly run: Run }[];
+  readonly runs: readonly { readonly place: FilePlace; readonly key: string; readonly run: Run }[];
   readonly refused: readonly Refused[];
 }
 
@@ -31,8 +32,7 @@ export interface PlacedTimes {
 export function placeTimes(ledger: Ledger, occasion: TimedOccasion, times: readonly ReadTime[]): PlacedTimes {
   const known = runsOf(ledger, occasion);
   if (known === "disputed") {
-    const sentence = "A run of this rider in this session is disputed. Settle that first, then take the file in again.";
-    return { runs: [], refused: times.map(({ place }) => ({ place, sentence })) };
+    return { runs: [], refused: times.map(({ place }) => ({ place, refusal: { type: "disputed run" } })) };
   }
   const free = [...known];
   const placed = new Map<ReadTime, { readonly key: string; readonly run: Run }>();
@@ -52,7 +52,10 @@ export function placeTimes(ledger: Ledger, occasion: TimedOccasion, times: reado
     else placed.set(time, newRun(ledger, occasion, time.seconds, new Set([...placed.values()].map(({ key }) => key))));
   }
   return {
-    runs: times.flatMap((time) => placed.get(time) ?? []).map((run, at) => ({ ...run, place: times[at]?.place ?? "" })),
+    runs: times.flatMap((time) => {
+      const run = placed.get(time);
+      return run ? [{ ...run, place: time.place }] : [];
+    }),
     refused: [],
   };
 }

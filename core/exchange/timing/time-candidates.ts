@@ -4,6 +4,8 @@
  * more changes nothing.
  */
 import type { Candidate, Candidates, Refused } from "#core/exchange/candidate.ts";
+import type { FilePlace } from "#core/exchange/file-place.ts";
+import type { RowRefusal } from "#core/exchange/row-refusal.ts";
 import type { TableRow } from "#core/exchange/table.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { type RiderBike, riderBikes } from "#core/team/roster.ts";
@@ -12,7 +14,7 @@ import { runKind } from "#core/weekend/record-kinds.ts";
 import type { ColumnMapping } from "./column-mapping.ts";
 import { matchRider } from "./match-rider.ts";
 import { placeTimes } from "./place-times.ts";
-import { parseTimingTime, timingForms } from "./timing-time.ts";
+import { parseTimingTime } from "./timing-time.ts";
 
 /** For which weekend the times are, and for which session where the file does not say. */
 export interface TimingOccasion {
@@ -36,22 +38,21 @@ export function timeCandidates(
       const at = mapping[column];
       return at === undefined ? "" : (cells[at] ?? "");
     };
-    const place = `Line ${line}`;
+    const place = { type: "line", first: line, last: line } as const;
     const rider = matchRider(riders, cell("plate"), cell("name"));
     if (!rider.ok) {
-      refused.push({ place, sentence: rider.sentence });
+      refused.push({ place, refusal: rider.refusal });
       continue;
     }
-    const who = `${place}, ${rider.mounted.rider.name}`;
+    const who: FilePlace = { ...place, of: { type: "person", name: rider.mounted.rider.name } };
     const session = sessionOf(sessions, mapping.session === undefined ? undefined : cell("session"), sessionId);
-    if (typeof session === "string") {
-      refused.push({ place: who, sentence: session });
+    if ("type" in session) {
+      refused.push({ place: who, refusal: session });
       continue;
     }
     const seconds = parseTimingTime(cell("time"));
     if (seconds === undefined) {
-      const sentence = `"${cell("time").slice(0, 40)}" is no time of a run; allowed is ${timingForms}.`;
-      refused.push({ place: who, sentence });
+      refused.push({ place: who, refusal: { type: "no time", said: cell("time").slice(0, 40) } });
       continue;
     }
     const id = `${rider.mounted.riderId}/${session.id}`;
@@ -71,22 +72,22 @@ export function timeCandidates(
 interface Group {
   readonly mounted: RiderBike;
   readonly session: string;
-  readonly times: { readonly place: string; readonly seconds: number }[];
+  readonly times: { readonly place: FilePlace; readonly seconds: number }[];
 }
 
 function sessionOf(
   sessions: readonly ScheduledSession[],
   said: string | undefined,
   chosen: string | undefined,
-): ScheduledSession | string {
+): ScheduledSession | RowRefusal {
   const plain = said?.trim().toLowerCase();
   const found =
     plain === undefined
       ? sessions.find(({ id }) => id === chosen)
       : sessions.find(({ id, session }) => id.toLowerCase() === plain || session.name.toLowerCase() === plain);
-  const known = sessions.map(({ session }) => session.name).join(", ") || "none";
   if (found) return found;
-  return plain === undefined
-    ? `Choose the session that the times are of; there are ${known}.`
-    : `There is no session "${said?.slice(0, 60)}" in this weekend; there are ${known}.`;
+  const names = sessions.map(({ session }) => session.name);
+  return said === undefined
+    ? { type: "no session chosen", sessions: names }
+    : { type: "unknown session", said: said.slice(0, 60), sessions: names };
 }

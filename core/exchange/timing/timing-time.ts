@@ -5,9 +5,6 @@ const FRACTION = '(?:[.,"″](\\d{1,3})["″]?)?';
 const withMinutes = new RegExp(`^(?:0{1,2}:)?(\\d{1,2})[:'′](\\d{2})${FRACTION}$`);
 const secondsOnly = new RegExp(`^(\\d{1,4})${FRACTION}\\s?s?$`);
 
-/** The forms that are read, for a sentence. */
-export const timingForms = "1:23.456, 83.456 or 1'23\"456, with a point or a comma, above 0 and at most 60 minutes";
-
 /** Seconds in a cell, to the thousandth; undefined when it is no time of a run (DNF, an empty cell, over an hour). */
 export function parseTimingTime(text: string): number | undefined {
   const plain = text.trim();

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { csvText, readCsv } from "#client/data/csv-text.ts";
+import { describeFileProblem } from "#core/exchange/file-problem.ts";
 import { guardCell, unguardCell } from "#core/exchange/formula-guard.ts";
 import { preview } from "#core/exchange/preview.ts";
 import type { ReadTable, TableForm } from "#core/exchange/table.ts";
@@ -12,7 +13,7 @@ import { baselineKind, riderKind } from "#core/team/record-kinds.ts";
 import { settingKind } from "#core/weekend/record-kinds.ts";
 import { teamLedger, written } from "#tests/builders/team-ledger.ts";
 import { MAIN } from "#tests/client/pit/pit-team.ts";
-import { accepted } from "#tests/core/exchange/exchange-team.ts";
+import { accepted, refusedInWords } from "#tests/core/exchange/exchange-team.ts";
 
 const point: TableForm = { separator: ",", decimal: ".", bom: false };
 const comma: TableForm = { separator: ";", decimal: ",", bom: true };
@@ -144,7 +145,7 @@ describe("tables out and in", () => {
     expect(seen.lines.map(({ entry, differences }) => [entry.key, differences])).toEqual([
       ["alder/steep", [{ field: `values, ${MAIN}`, from: expect.stringMatching(/psi$/), to: "63 psi" }]],
     ]);
-    expect(seen.refused).toEqual([
+    expect(refusedInWords(seen)).toEqual([
       { place: "Line 3, baseline alder/jumpy", sentence: expect.stringContaining("not a number") },
     ]);
     expect(settledValue(ledger.current(baselineKind, "alder/steep"))?.values[MAIN]?.value).not.toBe(63);
@@ -158,14 +159,27 @@ describe("tables out and in", () => {
       standing: "on the bike",
       weekend: "kestrel",
     });
-    expect(previewOf(ledger, `${head}\nalder,alder-1,${MAIN},499,psi`).refused[0]?.sentence).toMatch(/is outside/);
-    expect(previewOf(ledger, `${head}\nnobody,alder-1,${MAIN},64,psi`).refused[0]?.sentence).toMatch(
+    expect(refusedInWords(previewOf(ledger, `${head}\nalder,alder-1,${MAIN},499,psi`))[0]?.sentence).toMatch(
+      /is outside/,
+    );
+    expect(refusedInWords(previewOf(ledger, `${head}\nnobody,alder-1,${MAIN},64,psi`))[0]?.sentence).toMatch(
       /no rider "nobody"/,
     );
   });
 
+  test("an adjuster twice for a baseline names its line, and refuses the baseline as a whole", () => {
+    const { ledger } = team();
+    const head = "rider,course type,adjuster,value,unit";
+    const seen = previewOf(ledger, [head, `alder,steep,${MAIN},63,psi`, `alder,steep,${MAIN},64,psi`].join("\n"));
+    expect(refusedInWords(seen)).toEqual([
+      { place: "Line 3", sentence: `${MAIN} is given twice for alder/steep.` },
+      { place: "Line 2 to 3, baseline alder/steep", sentence: "One of its lines is refused, so none is taken." },
+    ]);
+    expect(seen.lines).toEqual([]);
+  });
+
   test("a table that is none of ours says which there are", () => {
     const read = readTable(team().ledger, tableIn("a,b\n1,2"));
-    expect(read.ok ? "" : read.problem.sentence).toMatch(/Allowed: riders \(rider, name\); baselines/);
+    expect(read.ok ? "" : describeFileProblem(read.problem)).toMatch(/Allowed: riders \(rider, name\); baselines/);
   });
 });

@@ -1,7 +1,10 @@
 /** Ledgers for the exchange: the demo team, and one that is empty. */
 import type { Candidates, ReadCandidates } from "#core/exchange/candidate.ts";
+import { describeFilePlace } from "#core/exchange/file-place.ts";
+import { describeFileProblem } from "#core/exchange/file-problem.ts";
 import { type Preview, preview } from "#core/exchange/preview.ts";
 import { readTeamData } from "#core/exchange/read-team-data.ts";
+import { describeRowRefusal } from "#core/exchange/row-refusal.ts";
 import { teamData } from "#core/exchange/team-data.ts";
 import { createKindRegistry } from "#core/ledger/kind.ts";
 import { createLedger, type Ledger } from "#core/ledger/ledger.ts";
@@ -29,12 +32,20 @@ export function fileOf(ledger: Ledger): string {
 }
 
 export function accepted(read: ReadCandidates): Candidates {
-  if (!read.ok) throw new Error(read.problem.sentence);
+  if (!read.ok) throw new Error(describeFileProblem(read.problem));
   return read;
 }
 
 export function previewOf(ledger: Ledger, text: string): Preview {
   return preview(ledger, accepted(readTeamData(text)));
+}
+
+/** What is refused, in English: where it stands, and why. */
+export function refusedInWords({ refused }: Pick<Candidates, "refused">) {
+  return refused.map(({ place, refusal }) => ({
+    place: describeFilePlace(place),
+    sentence: describeRowRefusal(refusal),
+  }));
 }
 
 /** Takes in what a preview shows. */

@@ -3,6 +3,7 @@ import { fileURLToPath } from "node:url";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { describeFilePlace } from "#core/exchange/file-place.ts";
 import { preview } from "#core/exchange/preview.ts";
 import { readTeamData } from "#core/exchange/read-team-data.ts";
 import { teamData, teamDataJsonSchema } from "#core/exchange/team-data.ts";
@@ -16,7 +17,7 @@ import { teamLedger, written } from "#tests/builders/team-ledger.ts";
 import { bikeOf, putOn, RACE, SPARE, settingOn, teamWithSpare } from "#tests/builders/two-bikes.ts";
 import { arriveFromElsewhere, MAIN } from "#tests/client/pit/pit-team.ts";
 import { played, scenarioNamed, scenarioNames } from "#tests/scenarios/scenario-files.ts";
-import { accepted, emptyTeam, fileOf, previewOf, takeIn } from "./exchange-team.ts";
+import { accepted, emptyTeam, fileOf, previewOf, refusedInWords, takeIn } from "./exchange-team.ts";
 
 const schemaFile = fileURLToPath(new URL("../../../client/public/team-data.schema.json", import.meta.url));
 const validator = () => new Ajv2020({ allErrors: true }).compile(JSON.parse(readFileSync(schemaFile, "utf8")));
@@ -54,7 +55,7 @@ describe("a team's data out and in", () => {
   test.each(scenarioNames)("%s: its own file changes nothing, and an empty team becomes equal to it", (name) => {
     const ledger = playedLedger(name);
     const own = previewOf(ledger, fileOf(ledger));
-    expect([own.lines, own.refused.filter(({ sentence }) => !sentence.includes("disputed"))]).toEqual([[], []]);
+    expect([own.lines, refusedInWords(own).filter(({ sentence }) => !sentence.includes("disputed"))]).toEqual([[], []]);
     expect(own.same).toBeGreaterThan(50);
     const other = emptyTeam();
     const { disputed: _left, ...settled } = teamData(ledger, "2026-05-30T08:00:00.000Z");
@@ -93,7 +94,9 @@ describe("a team's data out and in", () => {
     file.values.horse = {};
     const { size } = ledger;
     const seen = previewOf(ledger, JSON.stringify(file));
-    expect(seen.lines.map(({ place, state, differences }) => ({ place, state, differences }))).toEqual([
+    expect(
+      seen.lines.map(({ place, state, differences }) => ({ place: describeFilePlace(place), state, differences })),
+    ).toEqual([
       {
         place: 'rider "alder"',
         state: "changes",
@@ -101,7 +104,7 @@ describe("a team's data out and in", () => {
       },
       { place: 'venue "otter"', state: "new", differences: [] },
     ]);
-    expect(seen.refused).toEqual([
+    expect(refusedInWords(seen)).toEqual([
       { place: '"horse"', sentence: expect.stringMatching(/^There is no such kind; allowed are member, rider, /) },
       { place: 'part "fork-1"', sentence: "Name: a name has 1 to 80 characters in one line." },
       {
@@ -117,17 +120,17 @@ describe("a team's data out and in", () => {
     const file = JSON.parse(fileOf(teamLedger().ledger));
     file.values.part["fork-1"].place = "shock";
     const { lines, refused } = previewOf(ledger, JSON.stringify(file));
-    expect(refused.map(({ place }) => place)).toEqual(
+    expect(refused.map(({ place }) => describeFilePlace(place))).toEqual(
       expect.arrayContaining(['bike "alder-1"', 'rider "alder"', 'baseline "alder/steep"']),
     );
-    expect(lines.map(({ place }) => place)).toContain('member "mia"');
+    expect(lines.map(({ place }) => describeFilePlace(place))).toContain('member "mia"');
   });
 
   test("a value that the bike cannot have is refused with its limit", () => {
     const { ledger } = teamLedger();
     const file = JSON.parse(fileOf(ledger));
     file.values.baseline["alder/steep"].values[MAIN].value = 499;
-    expect(previewOf(ledger, JSON.stringify(file)).refused).toEqual([
+    expect(refusedInWords(previewOf(ledger, JSON.stringify(file)))).toEqual([
       {
         place: 'baseline "alder/steep"',
         sentence: expect.stringMatching(/^Fork main pressure: 499 psi is outside the part's range of /),
@@ -145,10 +148,10 @@ describe("a team's data out and in", () => {
     expect(file.disputed.setting[`alder/alder-1/${MAIN}`]).toHaveLength(2);
     expect(file.values.setting).toBeUndefined();
     expect(validator()(file)).toBe(true);
-    expect(previewOf(team.ledger, JSON.stringify(file)).refused).toEqual([
-      { place: `"setting" "alder/alder-1/${MAIN}"`, sentence: expect.stringContaining("disputed in the file") },
+    expect(refusedInWords(previewOf(team.ledger, JSON.stringify(file)))).toEqual([
+      { place: `setting "alder/alder-1/${MAIN}"`, sentence: expect.stringContaining("disputed in the file") },
     ]);
-    expect(previewOf(team.ledger, before).refused).toEqual([
+    expect(refusedInWords(previewOf(team.ledger, before))).toEqual([
       { place: `setting "alder/alder-1/${MAIN}"`, sentence: expect.stringContaining("It is disputed here.") },
     ]);
   });
@@ -161,7 +164,7 @@ describe("a hostile file", () => {
     ["null", "other format"],
     ['{"format":"pitslate team data","version":2,"values":{}}', "other version"],
     ['{"format":"pitslate team data","version":1,"values":[]}', "no values"],
-  ])("is a problem with a sentence, not an error (%#)", (text, type) => {
+  ])("is a problem, not an error (%#)", (text, type) => {
     const read = readTeamData(text);
     expect(read.ok ? undefined : read.problem.type).toBe(type);
   });
@@ -195,7 +198,9 @@ describe("a hostile file", () => {
     const { ledger } = teamLedger();
     const file = JSON.parse(fileOf(ledger));
     file.values.rider.alder.extra = "x".repeat(20_000);
-    expect(previewOf(ledger, JSON.stringify(file)).refused[0]?.sentence).toMatch(/bytes; at most 12288 are allowed/);
+    expect(refusedInWords(previewOf(ledger, JSON.stringify(file)))[0]?.sentence).toMatch(
+      /bytes; at most 12288 are allowed/,
+    );
     expect(createLedger(createKindRegistry([...allKinds])).keys(riderKind)).toEqual([]);
   });
 });

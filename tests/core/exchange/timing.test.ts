@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { preview } from "#core/exchange/preview.ts";
+import { describeRowRefusal } from "#core/exchange/row-refusal.ts";
 import { guessMapping } from "#core/exchange/timing/column-mapping.ts";
 import { matchRider } from "#core/exchange/timing/match-rider.ts";
 import { timeCandidates } from "#core/exchange/timing/time-candidates.ts";
@@ -9,7 +10,7 @@ import { runKind } from "#core/weekend/record-kinds.ts";
 import type { Run } from "#core/weekend/run.ts";
 import { loggedRuns } from "#core/weekend/runs.ts";
 import { type TeamLedger, teamLedger, written } from "#tests/builders/team-ledger.ts";
-import { takeIn } from "./exchange-team.ts";
+import { refusedInWords, takeIn } from "./exchange-team.ts";
 
 const run: Run = { bike: "alder-1", weekend: "kestrel", session: "p1", front: { end: "never reached" }, rear: {} };
 const NAME = riderBikes(teamLedger().ledger)[0]?.rider.name ?? "";
@@ -94,7 +95,8 @@ describe("the rider of a line", () => {
     ["", "Linden", "More than one rider of the team fits: Linden."],
     ["", "", "Nobody of the team fits: no plate and no name."],
   ])("plate %j and name %j are refused", (plate, name, sentence) => {
-    expect(matchRider(riders, plate, name)).toEqual({ ok: false, sentence });
+    const match = matchRider(riders, plate, name);
+    expect(match.ok ? "" : describeRowRefusal(match.refusal)).toBe(sentence);
   });
 });
 
@@ -138,7 +140,7 @@ describe("times taken in", () => {
 
   test("name bad times and sessions that are not there", () => {
     const team = teamLedger();
-    expect(times(team, "DNF").refused).toEqual([
+    expect(refusedInWords(times(team, "DNF"))).toEqual([
       { place: `Line 2, ${NAME}`, sentence: expect.stringMatching(/^"DNF" is no time of a run; allowed is 1:23\.456/) },
     ]);
     const rows = [{ line: 2, cells: [NAME, "3:45", "Heat 7"] }];
@@ -148,7 +150,9 @@ describe("times taken in", () => {
       { name: 0, time: 1, session: 2 },
       { weekendId: "kestrel", sessionId: "p1" },
     );
-    expect(read.refused[0]?.sentence).toBe('There is no session "Heat 7" in this weekend; there are p1, race.');
+    expect(refusedInWords(read)).toEqual([
+      { place: `Line 2, ${NAME}`, sentence: 'There is no session "Heat 7" in this weekend; there are p1, race.' },
+    ]);
   });
 
   test("are refused while a run of that session is disputed", () => {
@@ -158,6 +162,8 @@ describe("times taken in", () => {
     const apart = { ...head, id: "02000000000000000000000001", value: { ...run, timeSeconds: 99 } };
     const other = { ...head, id: "02000000000000000000000002", value: { ...run, timeSeconds: 98 } };
     for (const record of [apart, other]) team.ledger.add({ ...record, supersedes: [head?.id] }, "rider/alder/2026");
-    expect(times(team, "3:45.2").refused[0]?.sentence).toMatch(/^A run of this rider in this session is disputed/);
+    expect(refusedInWords(times(team, "3:45.2"))).toEqual([
+      { place: `Line 2, ${NAME}`, sentence: expect.stringMatching(/^A run of this rider in this session is disputed/) },
+    ]);
   });
 });

@@ -1,0 +1,3 @@
+import { words } from "./spoken.ts";
+
+export const dataProblems = words("dataProblems");
