@@ -1,7 +1,7 @@
 /** Why something cannot be written down, in the language of the device. */
 import { formatTag } from "#client/text/language.ts";
 import { recordProblems as words } from "#client/text/record-problems.ts";
-import type { FieldFault, FieldProblem, Given } from "#core/ledger/field-problem.ts";
+import type { FieldFault, FieldProblem, Given, Quantity } from "#core/ledger/field-problem.ts";
 import type { LedgerProblem } from "#core/ledger/write.ts";
 
 /** All the digits that were typed, since a rounded value may stand on the other side of its limit. */
@@ -67,6 +67,8 @@ export function fieldFaultText(fault: FieldFault): string {
       const texts = fault.exclusive ? faults.notWithin : faults.beyond;
       return texts[fault.side](shown(fault.given, fault.unit), shown(fault.limit, fault.unit));
     }
+    case "outside":
+      return faults.outside(quantity(fault.given), quantity(fault.minimum), quantity(fault.maximum));
     case "not a multiple":
       return faults.notMultiple(shown(fault.given, fault.unit), shown(fault.step, fault.unit));
     case "wrong form":
@@ -80,6 +82,11 @@ export function fieldFaultText(fault: FieldFault): string {
     case "not allowed":
       return faults.notAllowed(shown(fault.given, fault.unit));
   }
+}
+
+/** As it was typed: what was wrong with it may be its unit. */
+function quantity({ value, unit }: Quantity): string {
+  return shown(value, unit);
 }
 
 function typeName(expected: string): string {

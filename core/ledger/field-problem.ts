@@ -7,9 +7,12 @@ export type FieldProblem = { readonly path: string; readonly sentence: string; r
 /** What was given for a field; undefined for a list or an object. */
 export type Given = string | number | boolean | null | undefined;
 
+/** A number with its unit. */
+export type Quantity = { readonly value: number; readonly unit: string };
+
 /** What is wrong with a field and what is allowed; numbers are in `unit` where there is one. */
 export type FieldFault =
-  /** A schema's own message, in English, that goes on after the field's name. */
+  /** A rule or form of the schema's own: its message, in English, that goes on after the field's name. */
   | { readonly type: "own words"; readonly sentence: string }
   | { readonly type: "missing"; readonly allowed?: readonly Given[] }
   | { readonly type: "wrong type"; readonly given: Given; readonly expected: string }
@@ -25,6 +28,8 @@ export type FieldFault =
       readonly limit: number;
       readonly unit?: string;
     }
+  /** Both ends are allowed. */
+  | { readonly type: "outside"; readonly given: Quantity; readonly minimum: Quantity; readonly maximum: Quantity }
   | { readonly type: "not a multiple"; readonly given: Given; readonly step: number; readonly unit?: string }
   | { readonly type: "wrong form"; readonly given: Given }
   | { readonly type: "unknown fields"; readonly names: readonly string[] }
@@ -44,15 +49,16 @@ export function fieldProblemOf(issue: z.core.$ZodIssue, root: unknown): FieldPro
   const given = valueAt(root, steps);
   const unit = unitBeside(root, steps);
   const path = (unit === undefined ? steps : steps.slice(0, -1)).join(".");
-  const problem: FieldFault =
-    issue.message === unworded ? faultOf(issue, given, unit) : { type: "own words", sentence: issue.message };
-  const predicate = describeFieldFault(problem);
+  const problem = faultOf(issue, given, unit);
+  const predicate = issue.message === unworded ? describeFieldFault(problem) : issue.message;
   return { path, sentence: path === "" ? `The value ${predicate}` : `${path}: ${predicate}`, problem };
 }
 
 function faultOf(issue: z.core.$ZodIssue, value: unknown, unit: string | undefined): FieldFault {
   const given = givenOf(value);
   const inUnit = unit === undefined ? {} : { unit };
+  const ownWords: FieldFault | undefined =
+    issue.message === unworded ? undefined : { type: "own words", sentence: issue.message };
   switch (issue.code) {
     case "too_big":
     case "too_small":
@@ -66,7 +72,7 @@ function faultOf(issue: z.core.$ZodIssue, value: unknown, unit: string | undefin
     case "not_multiple_of":
       return { type: "not a multiple", given, step: Number(issue.divisor), ...inUnit };
     case "invalid_format":
-      return { type: "wrong form", given };
+      return ownWords ?? { type: "wrong form", given };
     case "unrecognized_keys":
       return { type: "unknown fields", names: issue.keys };
     case "invalid_union":
@@ -75,8 +81,18 @@ function faultOf(issue: z.core.$ZodIssue, value: unknown, unit: string | undefin
     case "invalid_element":
       return { type: "bad entry" };
     case "custom":
-      return { type: "not allowed", given, ...inUnit };
+      return outsideOf(issue.params, value) ?? ownWords ?? { type: "not allowed", given, ...inUnit };
   }
+}
+
+/** A quantity outside its range, where the schema has said its range. */
+function outsideOf(params: Readonly<Record<string, unknown>> | undefined, value: unknown): FieldFault | undefined {
+  if (!isQuantity(value) || !isQuantity(params?.minimum) || !isQuantity(params.maximum)) return undefined;
+  return { type: "outside", given: value, minimum: params.minimum, maximum: params.maximum };
+}
+
+function isQuantity(value: unknown): value is Quantity {
+  return isJsonObject(value) && typeof value.value === "number" && typeof value.unit === "string";
 }
 
 function sizeFault(
@@ -115,6 +131,8 @@ function describeFieldFault(fault: FieldFault): string {
         ? `${number} is not ${fault.side === "above" ? "below" : "above"} ${limit}`
         : `${number} is ${fault.side} the allowed ${limit}`;
     }
+    case "outside":
+      return `${inWords(fault.given)} is outside ${inWords(fault.minimum)} to ${inWords(fault.maximum)}`;
     case "not a multiple":
       return `${withUnit(shown(fault.given), fault.unit)} is not a multiple of ${withUnit(String(fault.step), fault.unit)}`;
     case "wrong form":
@@ -129,6 +147,8 @@ function describeFieldFault(fault: FieldFault): string {
       return `${withUnit(shown(fault.given), fault.unit)} is not allowed`;
   }
 }
+
+const inWords = ({ value, unit }: Quantity): string => `${value} ${unit}`;
 
 const withUnit = (number: string, unit: string | undefined): string =>
   unit === undefined ? number : `${number} ${unit}`;

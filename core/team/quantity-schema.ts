@@ -38,6 +38,8 @@ export function quantitySchema(dimension: Dimension, range: QuantityRange) {
       z.refine(
         (quantity) => toSi(quantity) >= toSi(range.minimum) - 1e-9 && toSi(quantity) <= toSi(range.maximum) + 1e-9,
         {
+          // For whoever puts the refusal into words of another language.
+          params: { minimum: range.minimum, maximum: range.maximum },
           error: (issue) =>
             `${describeQuantity(issue.input as TypedQuantity)} is outside ${describeQuantity(range.minimum)} to ${describeQuantity(range.maximum)}`,
         },

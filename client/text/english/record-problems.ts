@@ -38,6 +38,7 @@ export const recordProblems = {
       above: (given: string, limit: string) => `${given} is not below ${limit}`,
       below: (given: string, limit: string) => `${given} is not above ${limit}`,
     },
+    outside: (given: string, minimum: string, maximum: string) => `${given} is outside ${minimum} to ${maximum}`,
     notMultiple: (given: string, step: string) => `${given} is not a multiple of ${step}`,
     wrongForm: (given: string) => `${given} is not in the form that is allowed here`,
     unknownFields: (names: string) => `has fields that are not allowed: ${names}`,

@@ -38,6 +38,7 @@ export const recordProblems: Said<typeof english> = {
       above: (given: string, limit: string) => `${given} n’est pas en dessous de ${limit}`,
       below: (given: string, limit: string) => `${given} n’est pas au-dessus de ${limit}`,
     },
+    outside: (given: string, minimum: string, maximum: string) => `${given} n’est pas entre ${minimum} et ${maximum}`,
     notMultiple: (given: string, step: string) => `${given} n’est pas un multiple de ${step}`,
     wrongForm: (given: string) => `${given} n’a pas la forme permise ici`,
     unknownFields: (names: string) => `a des champs qui ne sont pas permis : ${names}`,

@@ -38,6 +38,8 @@ export const recordProblems: Said<typeof model> = {
       above: (given: string, limit: string) => `${given} liegt nicht unter ${limit}`,
       below: (given: string, limit: string) => `${given} liegt nicht über ${limit}`,
     },
+    outside: (given: string, minimum: string, maximum: string) =>
+      `${given} liegt außerhalb von ${minimum} bis ${maximum}`,
     notMultiple: (given: string, step: string) => `${given} ist kein Vielfaches von ${step}`,
     wrongForm: (given: string) => `${given} hat nicht die Form, die hier erlaubt ist`,
     unknownFields: (names: string) => `hat Felder, die nicht erlaubt sind: ${names}`,

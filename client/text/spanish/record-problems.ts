@@ -38,6 +38,7 @@ export const recordProblems: Said<typeof model> = {
       above: (given: string, limit: string) => `${given} no es menor que ${limit}`,
       below: (given: string, limit: string) => `${given} no es mayor que ${limit}`,
     },
+    outside: (given: string, minimum: string, maximum: string) => `${given} no está entre ${minimum} y ${maximum}`,
     notMultiple: (given: string, step: string) => `${given} no es múltiplo de ${step}`,
     wrongForm: (given: string) => `${given} no tiene la forma que vale aquí`,
     unknownFields: (names: string) => `tiene campos que no se permiten: ${names}`,

@@ -2,6 +2,7 @@
 import { describe, expect, it } from "vitest";
 import * as z from "zod/mini";
 import { type FieldFault, fieldProblemOf, unworded } from "#core/ledger/field-problem.ts";
+import { quantitySchema } from "#core/team/quantity-schema.ts";
 
 const cases: readonly (readonly [string, z.ZodMiniType, unknown, FieldFault])[] = [
   ["missing", z.string(), undefined, { type: "missing" }],
@@ -28,10 +29,22 @@ const cases: readonly (readonly [string, z.ZodMiniType, unknown, FieldFault])[] 
   ["of another form", z.iso.date(), "May", { type: "wrong form", given: "May" }],
   ["with more than it may have", z.strictObject({}), { speed: 1 }, { type: "unknown fields", names: ["speed"] }],
   [
-    "worded by the schema itself",
-    z.string().check(z.maxLength(2, { error: "has 1 or 2 letters" })),
+    "of a form that the schema words itself",
+    z.string().check(z.regex(/^[a-z]$/, { error: "one small letter" })),
     "abc",
-    { type: "own words", sentence: "has 1 or 2 letters" },
+    { type: "own words", sentence: "one small letter" },
+  ],
+  ["of another type, whatever the schema says of it", z.int({ error: "no count" }), undefined, { type: "missing" }],
+  [
+    "a quantity outside its range",
+    quantitySchema("mass", { minimum: { value: 30, unit: "kg" }, maximum: { value: 160, unit: "kg" } }),
+    { value: 20, unit: "kg" },
+    {
+      type: "outside",
+      given: { value: 20, unit: "kg" },
+      minimum: { value: 30, unit: "kg" },
+      maximum: { value: 160, unit: "kg" },
+    },
   ],
 ];
 
