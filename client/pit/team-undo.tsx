@@ -6,8 +6,8 @@ import { takeBack } from "#client/device/take-back.ts";
 import { pit } from "#client/text/pit.ts";
 import { makeOneTouch } from "#client/widgets/one-touch.ts";
 import { Problem } from "#client/widgets/problem.tsx";
+import { recordProblemText } from "#client/widgets/record-problem-text.ts";
 import { createUndoKey, undoKeyNames } from "#client/widgets/undo-key.ts";
-import { plainSentence } from "./create-acts.ts";
 import { lastTeamAct } from "./last-team-act.ts";
 
 /** The undo of what one entered last about the course, the weekend or a rider. */
@@ -26,7 +26,7 @@ export function TeamUndo() {
     if (!last || !isMeant(event.timeStamp)) return;
     const result = takeBack(device, last.ids);
     setSaid(result.ok ? pit.undo.done(last.what) : undefined);
-    setProblem(result.ok ? undefined : plainSentence(result.problem));
+    setProblem(result.ok ? undefined : recordProblemText(result.problem));
   };
   createUndoKey(take);
   return (

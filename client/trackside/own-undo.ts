@@ -8,9 +8,9 @@ import { ownActs } from "#client/text/own-acts.ts";
 import { pit } from "#client/text/pit.ts";
 import { adjusterLabel } from "#client/widgets/adjuster-label.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
+import { recordProblemText } from "#client/widgets/record-problem-text.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { type LedgerRecord, splitSubject } from "#core/ledger/record.ts";
-import { describeLedgerProblem } from "#core/ledger/write.ts";
 import { lastBatch, ownHeads } from "#core/planning/own-acts.ts";
 import { knownValue } from "#core/team/roster.ts";
 import { parseSettingKey } from "#core/weekend/on-the-bike.ts";
@@ -51,7 +51,7 @@ export function createOwnUndo(
       const act = last();
       if (!act) return;
       const result = takeBack(device, act.ids);
-      setSaid(result.ok ? pit.undo.done(act.what) : describeLedgerProblem(result.problem));
+      setSaid(result.ok ? pit.undo.done(act.what) : recordProblemText(result.problem));
     },
   };
 }
