@@ -1,25 +1,47 @@
 /** The texts of every language beside the English ones. A further language joins by its line in `alike-words.ts`. */
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import * as englishFirst from "#client/text/english/first-screens.ts";
 import * as englishWorkplaces from "#client/text/english/workplaces.ts";
-import { type Language, languages, setLanguage } from "#client/text/language.ts";
-import { loadFirstWords, withWords } from "#client/text/load-words.ts";
-import { words } from "#client/text/spoken.ts";
+import { type Language, languages } from "#client/text/language.ts";
+import type { words } from "#client/text/spoken.ts";
 import { alikeEverywhere, alikeWords } from "./alike-words.ts";
 import { markersIn, type Said, sayings, silentTexts, type Text, textsOf, unfilled } from "./filled-texts.ts";
 
 type Part = Parameters<typeof words>[0];
-const parts = Object.keys({ ...englishFirst, ...englishWorkplaces }) as Part[];
+const firstParts = Object.keys(englishFirst) as Part[];
+const parts = [...firstParts, ...(Object.keys(englishWorkplaces) as Part[])];
 
 const translations = languages.filter((tag) => tag !== "en");
-const english = await catalogueOf("en");
+const { texts: english } = await catalogueOf("en");
 
-/** A language's texts as a device loads them. */
-async function catalogueOf(language: Language): Promise<ReadonlyMap<string, Text>> {
+interface Catalogue {
+  readonly texts: ReadonlyMap<string, Text>;
+  /** Parts that are not there when English has them: those of the first screen before the workplaces' are loaded. */
+  readonly lacking: readonly Part[];
+}
+
+/** A language's texts as a device loads them that has loaded no other language before. */
+async function catalogueOf(language: Language): Promise<Catalogue> {
+  vi.resetModules();
+  const { setLanguage } = await import("#client/text/language.ts");
+  const { loadFirstWords, withWords } = await import("#client/text/load-words.ts");
+  const { words } = await import("#client/text/spoken.ts");
+  const isLoaded = (part: Part): boolean => {
+    try {
+      return words(part) !== undefined;
+    } catch {
+      return false;
+    }
+  };
   setLanguage(language);
   await loadFirstWords();
+  const lateParts = firstParts.filter((part) => !isLoaded(part));
   await withWords(async () => undefined)();
-  return textsOf(Object.fromEntries(parts.map((part) => [part, words(part)])));
+  const loaded = parts.filter(isLoaded);
+  return {
+    texts: textsOf(Object.fromEntries(loaded.map((part) => [part, words(part)]))),
+    lacking: parts.filter((part) => lateParts.includes(part) || !loaded.includes(part)),
+  };
 }
 
 /** Each English saying beside the translated one of the same text under the same filling. */
@@ -55,8 +77,12 @@ describe("The English texts", () => {
 });
 
 describe.each(translations)("The texts in %s", async (language) => {
-  const translated = await catalogueOf(language);
+  const { texts: translated, lacking } = await catalogueOf(language);
   const alike = { ...alikeEverywhere, ...alikeWords[language as keyof typeof alikeWords] };
+
+  it("have every part that English has, as early as English has it", () => {
+    expect(lacking).toEqual([]);
+  });
 
   it("say something wherever English does, and only there", () => {
     const spoken = pairs(translated).filter(({ model }) => model.trim() !== "");
