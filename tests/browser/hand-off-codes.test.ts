@@ -34,22 +34,27 @@ const press = (person: Person, name: string | RegExp) => person.tap(person.page.
 const follow = (person: Person, name: string) => person.tap(person.page.getByRole("link", { name, exact: true }));
 const codeOf = (person: Person) => person.page.getByRole("img", { name: /^Code/ });
 
-/** All codes that a screen shows, as somebody steps through them; `more` than it says are needed. */
-async function filmed(person: Person, more = 0): Promise<readonly Shot[]> {
+/**
+ * Codes filmed beyond those that a screen says are needed: the whole comes back from any of them but once in 2^20 times
+ * (`fountain.ts`). A screen shows codes without end, but a camera in a test sees a film over and over.
+ */
+const SURPLUS = 20;
+
+/** The codes that a screen shows, as somebody steps through them, without those that are missed. */
+async function filmed(person: Person, isMissed = (_index: number) => false): Promise<readonly Shot[]> {
   await codeOf(person).waitFor();
   const next = person.page.getByRole("button", { name: "Next code" });
   if ((await next.count()) === 0) return [await photograph(codeOf(person))];
   const needed = Number(/about (\d+) codes/.exec((await person.page.locator("main").textContent()) ?? "")?.[1]);
   const shots: Shot[] = [];
-  while (shots.length < needed + more) {
+  for (let index = 0; shots.length < needed + SURPLUS; index++) {
     await next.click();
-    shots.push(await photograph(codeOf(person)));
+    if (!isMissed(index)) shots.push(await photograph(codeOf(person)));
   }
   return shots;
 }
 
-/** Without every third. */
-const withLosses = (shots: readonly Shot[]) => shots.filter((_, index) => index % 3 !== 1);
+const everyThird = (index: number) => index % 3 === 1;
 
 /** The screen of that name, from the choice of who holds the device on. */
 async function open(person: Person, screen: "Hand over by codes" | "Take in by codes"): Promise<void> {
@@ -75,12 +80,12 @@ describe.sequential("a hand-off by codes", () => {
   });
 
   test("the phone reads them though every third is missed, says what is new, and merges it", async () => {
-    const shots = await filmed(mechanic, 12);
-    expect(shots.length).toBeGreaterThan(16);
-    writeFilm(FILM, withLosses(shots));
+    const shots = await filmed(mechanic, everyThird);
+    expect(shots.length).toBeGreaterThan(SURPLUS + 4);
+    writeFilm(FILM, shots);
     await press(phone, "It has read it: read the answer");
-    await press(phone, "Read with the camera");
-    await phone.sees(/^\d+ of about \d+ codes read$/);
+    // Looked for from before the start on: it stands there only until the last code is read.
+    await Promise.all([phone.sees(/^\d+ of about \d+ codes read$/), press(phone, "Read with the camera")]);
     await phone.sees(/^\d+ entries new here$/);
     await phone.sees(/^Made by Kim Larch, /);
     await press(phone, "Merge it");
