@@ -20,6 +20,7 @@ import { deviceId, storedMember, storeMember } from "./identity.ts";
 import { browserStorage } from "./storage/browser-storage.ts";
 import { createIndexedDbStorage } from "./storage/indexed-db-storage.ts";
 import { createLastingStorage, type StoragePromise, type StorageSpace } from "./storage/lasting-storage.ts";
+import { readInTurn } from "./storage/read-in-turn.ts";
 import type { SyncStatus } from "./sync-status.ts";
 import { openTeamDevice, type TeamDevice } from "./team-device.ts";
 
@@ -65,7 +66,7 @@ export function createDevice(): Device {
   const socketOrigin = location.origin.replace(/^http/, "ws");
   const newId = monotonicFactory();
   const team = openTeamDevice({
-    storage: createIndexedDbStorage("pitslate"),
+    storage: readInTurn(createIndexedDbStorage("pitslate"), browserTimers),
     openSocket: webSockets(`${socketOrigin}/sync`),
     timers: browserTimers,
     random: Math.random,

@@ -93,6 +93,8 @@ export function openReplica(name: string, context: ReplicaContext): DocumentRepl
   const digest = createContentDigest(ydoc);
   let connection: DocumentConnection | undefined;
   const held = rememberHeld(name, storage, (before) => connection?.recall(before));
+  // Nothing is written before the local copy has loaded, so there is nothing to tell either.
+  const tabs = tabsName === undefined ? undefined : shareWithTabs(`${tabsName}/${name}`, ydoc);
   const kept = keepDocument({
     name,
     ydoc,
@@ -103,6 +105,7 @@ export function openReplica(name: string, context: ReplicaContext): DocumentRepl
       receipts.consider();
     },
     onLoaded: () => {
+      tabs?.tell();
       connection = connectToServer({
         name,
         ydoc,
@@ -137,8 +140,7 @@ export function openReplica(name: string, context: ReplicaContext): DocumentRepl
     say: (receipt) => connection?.sendReceipt(receipt),
     onChange: onFacts,
   });
-  const unshare = tabsName === undefined ? () => {} : shareWithTabs(`${tabsName}/${name}`, ydoc);
-  ydoc.on("update", onFacts);
+  ydoc.on("afterTransaction", onFacts);
   const mustBeLoaded = (): void => {
     if (!kept.isLoaded()) throw new Error(`The document ${name} was written to before its local copy had loaded.`);
   };
@@ -187,7 +189,7 @@ export function openReplica(name: string, context: ReplicaContext): DocumentRepl
       document.close();
       connection?.close();
       kept.close();
-      unshare();
+      tabs?.close();
       ydoc.destroy();
     },
   };

@@ -27,7 +27,7 @@ export function TeamBoard() {
   const line = createMemo(() => conditionsLine(chosen.programme(), chosen.session()));
   const countdown = createMemo(() => countdownLines(chosen.programme()?.sessions ?? [], now()));
   const isRead = createMemo((before: boolean) => before || device.loaded(), false);
-  const queue = createJobQueue({ device, isRead, chosen, now });
+  const queue = createJobQueue({ device, isRead, chosen, now, later: (turn) => void setTimeout(turn, 0) });
   const context = {
     device,
     get programme() {

@@ -47,7 +47,10 @@ export function connectDocument(ydoc: Y.Doc, documentName: string, ledger: Ledge
     else turns?.onFed();
   };
   const feed = (contents: readonly unknown[]): void => {
-    if (!turns || waiting.length + contents.length <= RECORDS_A_TURN) return add(contents);
+    if (!turns || waiting.length + contents.length <= RECORDS_A_TURN) {
+      add(contents);
+      return;
+    }
     const isTaking = waiting.length > 0;
     waiting = [...waiting, ...contents];
     if (!isTaking) turns.later(takeTurn);

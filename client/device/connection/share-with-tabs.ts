@@ -4,9 +4,15 @@
  */
 import * as Y from "yjs";
 
-/** Shares `ydoc` with the tabs that have the same `name`; returns what ends it. Does nothing where there is no BroadcastChannel. */
-export function shareWithTabs(name: string, ydoc: Y.Doc): () => void {
-  if (typeof BroadcastChannel === "undefined") return () => {};
+export interface SharedWithTabs {
+  /** From here on the others are told what is written here. */
+  tell(): void;
+  close(): void;
+}
+
+/** Takes from the tabs that have the same `name` what they write. Does nothing where there is no BroadcastChannel. */
+export function shareWithTabs(name: string, ydoc: Y.Doc): SharedWithTabs {
+  if (typeof BroadcastChannel === "undefined") return { tell: () => {}, close: () => {} };
   const channel = new BroadcastChannel(name);
   const own = {};
   channel.onmessage = (event: MessageEvent<unknown>) => {
@@ -15,9 +21,11 @@ export function shareWithTabs(name: string, ydoc: Y.Doc): () => void {
   const tell = (update: Uint8Array, origin: unknown): void => {
     if (origin !== own) channel.postMessage(update);
   };
-  ydoc.on("update", tell);
-  return () => {
-    ydoc.off("update", tell);
-    channel.close();
+  return {
+    tell: () => ydoc.on("update", tell),
+    close: () => {
+      ydoc.off("update", tell);
+      channel.close();
+    },
   };
 }

@@ -79,9 +79,12 @@ export function keepDocument({ name, ydoc, storage, timers, onChange, onLoaded }
       return;
     }
     if (closed) return;
+    // Yjs writes down what a transaction did for whoever listens, which takes as long as reading it: here nobody needs it.
+    ydoc.off("update", keep);
     ydoc.transact(() => {
       for (const update of updates) Y.applyUpdate(ydoc, update, own);
     }, own);
+    ydoc.on("update", keep);
     length = updates.length;
     // What came in before the disk could be read is not on it; then the write that follows tells.
     if (waiting.length === 0 && losses === mended) saved = localClocks(ydoc);

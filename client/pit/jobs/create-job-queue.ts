@@ -11,6 +11,7 @@ import { canTakeBack } from "#core/planning/own-acts.ts";
 import { type RiderBike, riderBikes } from "#core/team/roster.ts";
 import type { ChosenSession } from "../chosen-session.ts";
 import { createRiderStamps } from "./create-rider-stamps.ts";
+import { createRiderTurns, type Later } from "./create-rider-turns.ts";
 import type { JobTouch, TouchResult } from "./job-touch.ts";
 import { rememberJobs } from "./remember-jobs.ts";
 
@@ -54,10 +55,12 @@ export interface JobQueueContext {
   readonly chosen: Pick<ChosenSession, "programme" | "session">;
   /** Wall-clock milliseconds, see `core/weekend/session-clock.ts`. */
   readonly now: Accessor<number>;
+  /** The riders' jobs are worked out one rider a turn. */
+  readonly later: Later;
 }
 
 /** The queue of the chosen weekend, for the chosen session. */
-export function createJobQueue({ device, isRead, chosen, now }: JobQueueContext): JobQueueState {
+export function createJobQueue({ device, isRead, chosen, now, later }: JobQueueContext): JobQueueState {
   const ledger = untrack(device.ledger);
   const { changed, stampOf } = createRiderStamps(ledger);
   const remembered = rememberJobs(ledger, stampOf);
@@ -68,6 +71,7 @@ export function createJobQueue({ device, isRead, chosen, now }: JobQueueContext)
     changed();
     return riderBikes(ledger);
   });
+  const workedOut = createRiderTurns(isRead, () => bikes().length, later);
   const open = createMemo((): readonly Job[] => {
     if (!isRead()) return [];
     changed();
@@ -76,7 +80,13 @@ export function createJobQueue({ device, isRead, chosen, now }: JobQueueContext)
       sessionId: chosen.session()?.id ?? "",
       now: now(),
     };
-    return jobQueue(ledger, question, remembered());
+    const jobsOf = remembered();
+    const inTurn = new Set(
+      bikes()
+        .slice(0, workedOut())
+        .map(({ riderId }) => riderId),
+    );
+    return jobQueue(ledger, question, (at, mounted) => (inTurn.has(mounted.riderId) ? jobsOf(at, mounted) : []));
   });
   const rows = createMemo((): readonly QueueRow[] => {
     const openIds = new Set(open().map(({ id }) => id));

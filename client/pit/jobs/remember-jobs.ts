@@ -7,8 +7,12 @@ import { isWeekendOver } from "#core/weekend/programme.ts";
 /** @param stampOf tells whether anything about a rider has changed, see `create-rider-stamps.ts` */
 export function rememberJobs(ledger: Ledger, stampOf: (riderId: string) => string): () => JobsOfRider {
   const known = new Map<string, { readonly stamp: string; readonly jobs: readonly Job[] }>();
+  // What is ridden on the bikes concerns all: it is looked through once for them.
+  let ofAll: { readonly stamp: string; readonly workOut: JobsOfRider } | undefined;
   return () => {
-    const workOut = jobsFromRecords(ledger);
+    const stampOfAll = stampOf("");
+    if (ofAll?.stamp !== stampOfAll) ofAll = { stamp: stampOfAll, workOut: jobsFromRecords(ledger) };
+    const { workOut } = ofAll;
     return (moment, mounted) => {
       const { programme, standings, sessionId, now } = moment;
       // The time itself matters only by what it makes of the sessions, so that a minute that passes costs nothing.

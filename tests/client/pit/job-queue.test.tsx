@@ -67,6 +67,7 @@ function open(sessionId = "p1", at = EARLY): void {
       isRead: () => true,
       chosen: { programme: plan, session },
       now: () => at,
+      later: (turn) => turn(),
     });
     const context = { device: device(), programme: plan(), sessionId };
     return <JobList queue={queue} context={context} query="?weekend=kestrel&session=p1" nothing="Nothing" />;
