@@ -34,7 +34,7 @@ describe.sequential("the job queue", () => {
     await countdown.getByText("starts in 1 hr 24 mins").waitFor();
     expect(await page.locator("[aria-live] time, time[aria-live]").count()).toBe(0);
     await enterCourse(mechanic);
-    expect(await jobs(mechanic).count()).toBe(8);
+    await expect.poll(() => jobs(mechanic).count()).toBe(8);
     await jobs(mechanic).first().getByText("Until Practice 1, Fri 12 Jun, 10:00").waitFor();
   });
 

@@ -57,7 +57,7 @@ describe.sequential("a race weekend", () => {
 
   test("every rider has a setup with reasons, and ticking it off writes the changelog", async () => {
     const { page } = mechanic;
-    expect(await page.getByText(/\d+ adjusters to set/).count()).toBe(8);
+    await expect.poll(() => page.getByText(/\d+ adjusters to set/).count()).toBe(8);
     await page.getByRole("link", { name: /Rowan Alder/ }).click();
     await mechanic.sees("Setup sheet");
     await page
