@@ -67,6 +67,7 @@ describe.sequential("the job queue", () => {
 
   test("has main touches of 64 px, others of 48 px, 12 px between, and nothing beyond the edge of a phone", async () => {
     const { page } = mechanic;
+    await expect.poll(() => jobs(mechanic).count()).toBeGreaterThanOrEqual(8);
     const boxes = await page.locator("li.pit-job :is(button, a, summary)").evaluateAll((controls) =>
       controls.map((control) => {
         const { top, bottom, height, width } = control.getBoundingClientRect();
