@@ -5,7 +5,7 @@ import { common } from "#client/text/common.ts";
 export function Reading() {
   const device = useDevice();
   return (
-    <p>
+    <p aria-busy="true">
       {common.loading} <progress aria-label={common.loading} value={device.reading().done} max={device.reading().of} />
     </p>
   );

@@ -82,6 +82,8 @@ export async function show(screen: Screen, { [screen.holder]: person }: WorkedWe
   const { page } = person;
   await page.goto(`${person.network.origin}${screen.path}`);
   await page.locator("main h1").first().waitFor();
+  // The riders' jobs come one rider a turn, and rows that have just moved take no touch for a moment.
+  await page.waitForFunction(() => document.querySelector('[aria-busy="true"], .pit-jobs-settling') === null);
   await screen.open?.(page);
   return page;
 }

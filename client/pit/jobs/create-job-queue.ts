@@ -37,6 +37,8 @@ export interface JobQueueState {
   readonly rows: Accessor<readonly QueueRow[]>;
   /** The riders, by plate, each with the number of open jobs. */
   readonly riders: Accessor<readonly { readonly mounted: RiderBike; readonly open: number }[]>;
+  /** Not all riders have had their turn yet. */
+  readonly isWorking: Accessor<boolean>;
   /** What the last touch did. */
   readonly notice: Accessor<string | undefined>;
   /** Why the last touch on that job was refused. */
@@ -113,6 +115,7 @@ export function createJobQueue({ device, isRead, chosen, now, later }: JobQueueC
   };
   return {
     rows,
+    isWorking: () => workedOut() < bikes().length,
     riders: () => {
       const counts = new Map<string | undefined, number>();
       for (const { riderId } of open()) counts.set(riderId, (counts.get(riderId) ?? 0) + 1);

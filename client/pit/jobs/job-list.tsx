@@ -12,7 +12,7 @@ export function JobList(props: { queue: JobQueueState; context: JobContext; quer
   // Another device's act moves the rows: a press must not land on another rider's "It is all on the bike".
   const isSettling = createSettling(() => props.queue.rows().map(({ job }) => job.id));
   return (
-    <section class="stack" aria-label={words.title}>
+    <section class="stack" aria-label={words.title} aria-busy={props.queue.isWorking()}>
       <Show when={props.queue.rows().length > 0} fallback={<p>{props.nothing}</p>}>
         <Caution>{words.caution}</Caution>
         <ol class="plain stack" classList={{ "pit-jobs-settling": isSettling() }}>
