@@ -16,8 +16,15 @@ export function Modal(props: ModalProps) {
     // A dialog that is closed gives the focus back by itself, one that is taken away with its screen's state does not.
     onCleanup(() => queueMicrotask(() => opener instanceof HTMLElement && opener.isConnected && opener.focus()));
   });
+  // The browser says "close" a task later than the focus is back, and what was opened anew by then would be closed with it.
+  const closeAtOnce = (event: Event): void => {
+    // A file field within the dialog says "cancel" too.
+    if (event.target !== dialog) return;
+    event.preventDefault();
+    props.onClose();
+  };
   return (
-    <dialog ref={dialog} aria-label={props.title} onClose={() => props.onClose()}>
+    <dialog ref={dialog} aria-label={props.title} onCancel={closeAtOnce} onClose={() => props.onClose()}>
       <h2>{props.title}</h2>
       {props.children}
     </dialog>
