@@ -24,6 +24,8 @@ import { type DocumentFacts, waitingRecords } from "./sync-status.ts";
 export interface DocumentReplica {
   readonly name: string;
   facts(): DocumentFacts;
+  /** The local copy has been read, and the ledger has all of it. */
+  isLoaded(): boolean;
   /** @throws Error before the local copy has loaded: a fault of the caller. */
   append(records: readonly LedgerRecord[]): void;
   /** Judges an update of at most `maximumBytes` that came by another way than the server's; changes nothing. */
@@ -145,13 +147,16 @@ export function openReplica(name: string, context: ReplicaContext): DocumentRepl
     if (!kept.isLoaded()) throw new Error(`The document ${name} was written to before its local copy had loaded.`);
   };
 
+  const isLoaded = (): boolean => kept.isLoaded() && document.isFed();
+
   return {
     name,
+    isLoaded,
     facts: () => {
       const facts = connection?.facts();
       const refusal = facts?.refusal;
       return {
-        loaded: kept.isLoaded() && document.isFed(),
+        loaded: isLoaded(),
         storageFails: kept.isFailing(),
         unsaved: kept.unsaved(),
         connected: facts !== undefined && (facts.connected || facts.turn !== undefined),

@@ -158,10 +158,10 @@ export function openTeamDevice(context: TeamDeviceContext): TeamDevice {
       return codes;
     },
     ledger,
-    isLoaded: () => [...replicas.values()].every((replica) => replica.facts().loaded),
-    isTeamLoaded: () => replicas.get("team")?.facts().loaded ?? false,
+    isLoaded: () => [...replicas.values()].every((replica) => replica.isLoaded()),
+    isTeamLoaded: () => replicas.get("team")?.isLoaded() ?? false,
     reading: () => ({
-      done: [...replicas.values()].filter((replica) => replica.facts().loaded).length,
+      done: [...replicas.values()].filter((replica) => replica.isLoaded()).length,
       of: replicas.size,
     }),
     status: () =>
@@ -184,7 +184,7 @@ export function openTeamDevice(context: TeamDeviceContext): TeamDevice {
         // Asked for every record of a batch before the first is appended: so a batch is written whole or not at all.
         documentFor: (kind: RecordKind, key: string) => {
           const name = documentForRecord(kind, key, writingSeason(ledger, today()));
-          if (!open(name).facts().loaded) throw new Error(`The document ${name} has not loaded yet.`);
+          if (!open(name).isLoaded()) throw new Error(`The document ${name} has not loaded yet.`);
           return name;
         },
       }),
