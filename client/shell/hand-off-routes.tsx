@@ -5,7 +5,7 @@ import { withWords } from "#client/text/load-words.ts";
 import { lazyScreens } from "#client/widgets/lazy-screens.ts";
 import { Loaded } from "./loaded.tsx";
 
-const loadScreen = () => import("./hand-off.tsx");
+const loadScreen = withWords(() => import("./hand-off.tsx"));
 const screen = lazyScreens(loadScreen);
 // Drawing and reading codes takes far more code than the screen around it, and few visits need it.
 const sending = lazyScreens(withWords(() => import("./codes/hand-over-by-codes.tsx")));

@@ -1,5 +1,4 @@
 /** English texts that the first screen needs. */
 export { common } from "./common.ts";
 export { handOff } from "./hand-off.ts";
-export { handOffProblems } from "./hand-off-problems.ts";
 export { thisDevice } from "./this-device.ts";

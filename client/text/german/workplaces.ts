@@ -7,6 +7,7 @@ export { dataProblems } from "./data-problems.ts";
 export { find } from "./find.ts";
 export { forceChart } from "./force-chart.ts";
 export { handOffCodes } from "./hand-off-codes.ts";
+export { handOffProblems } from "./hand-off-problems.ts";
 export { jobQueue } from "./job-queue.ts";
 export { moments } from "./moments.ts";
 export { ownActs } from "./own-acts.ts";
