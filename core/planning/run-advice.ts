@@ -5,16 +5,14 @@ import { type BlendBasis, blendBasis, blendedDraft } from "#core/advice/baseline
 import { roundedValues } from "#core/advice/correction.ts";
 import { ridingValues } from "#core/advice/riding-values.ts";
 import { baselineSags } from "#core/advice/weekend-setup.ts";
-import { type Ledger, settledValue } from "#core/ledger/ledger.ts";
+import type { Ledger } from "#core/ledger/ledger.ts";
 import { toSi } from "#core/quantity/unit.ts";
-import type { AdjusterPath } from "#core/team/adjuster.ts";
 import { baselinesFor, type RiderBike, riderBike } from "#core/team/roster.ts";
 import type { Surroundings } from "#core/team/surroundings.ts";
 import { changelog } from "#core/weekend/changelog.ts";
-import { settingsOnBike } from "#core/weekend/on-the-bike.ts";
+import { settingsOnBike, settledSettings } from "#core/weekend/on-the-bike.ts";
 import { programme } from "#core/weekend/programme.ts";
 import type { LoggedRun } from "#core/weekend/runs.ts";
-import type { Setting } from "#core/weekend/setting.ts";
 import { benchReadings } from "./bench-readings.ts";
 import { answeredRun } from "./changelog-text.ts";
 import { measuredSags } from "./measured-sags.ts";
@@ -45,12 +43,7 @@ export function adviceOnRun(ledger: Ledger, logged: LoggedRun): RunAdviceResult 
   const ride: Surroundings = { temperature: session.conditions.air, altitude: plan.course.altitude };
   const bench: Surroundings = { ...ride, temperature: session.conditions.bench ?? session.conditions.air };
   const current = settingsOnBike(ledger, mounted);
-  const now = new Map(
-    [...current].flatMap(([path, state]): [AdjusterPath, Setting][] => {
-      const setting = settledValue(state);
-      return setting ? [[path, setting]] : [];
-    }),
-  );
+  const now = settledSettings(current);
   const basis = blendBasis(baselinesFor(ledger, riderId, run.weekend), mounted.bikeId, plan.course.mix);
   const input: AdviceInput = {
     mounted,

@@ -3,11 +3,10 @@
  * changed when, by whom and why, what came of it, and where the setup ended against the baseline. Plain data; the
  * words are the client's.
  */
-
 import { settable } from "#core/advice/limits.ts";
 import { ridingValues } from "#core/advice/riding-values.ts";
 import { weekendSetup } from "#core/advice/weekend-setup.ts";
-import { type Current, type Ledger, settledValue } from "#core/ledger/ledger.ts";
+import type { Current, Ledger } from "#core/ledger/ledger.ts";
 import type { TypedQuantity } from "#core/quantity/unit.ts";
 import { convert } from "#core/quantity/unit.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
@@ -15,6 +14,7 @@ import type { End } from "#core/team/place.ts";
 import { baselinesFor, mountedAdjusters, type RiderBike, riderBikes } from "#core/team/roster.ts";
 import type { Surroundings } from "#core/team/surroundings.ts";
 import { type Change, changelog } from "#core/weekend/changelog.ts";
+import { settledSettings } from "#core/weekend/on-the-bike.ts";
 import { type Programme, programme, type ScheduledSession } from "#core/weekend/programme.ts";
 import { type LoggedRun, loggedRuns } from "#core/weekend/runs.ts";
 import type { Setting } from "#core/weekend/setting.ts";
@@ -131,12 +131,7 @@ function endOf(
   const baselines = baselinesFor(ledger, mounted.riderId, weekendId);
   const setup = weekendSetup({ mounted, baselines, course, conditions: at.conditions });
   const baselineAt = new Map(setup.rows.map(({ path, baseline }) => [path, baseline]));
-  const settled = new Map(
-    [...settings].flatMap(([path, current]) => {
-      const setting = settledValue(current);
-      return setting ? [[path, setting] as const] : [];
-    }),
-  );
+  const settled = settledSettings(settings);
   const values = ridingValues(mounted, settled, ride);
   const rows = mountedAdjusters(mounted.parts).map((found): EndRow => {
     const { path, adjuster } = found;

@@ -29,12 +29,19 @@ export function settingsOnBike(ledger: Ledger, mounted: RiderBike): ReadonlyMap<
   );
 }
 
-/** The settled values on a bike. An adjuster in dispute has none: nobody knows what is on the bike. */
-export function valuesOnBike(settings: ReadonlyMap<AdjusterPath, Current<Setting>>): SetupValues {
-  const values: Record<string, Setting["quantity"]> = {};
+/** Those that are settled. An adjuster in dispute has none: nobody knows what is on the bike. */
+export function settledSettings(
+  settings: ReadonlyMap<AdjusterPath, Current<Setting>>,
+): ReadonlyMap<AdjusterPath, Setting> {
+  const settled = new Map<AdjusterPath, Setting>();
   for (const [path, current] of settings) {
     const setting = settledValue(current);
-    if (setting) values[path] = setting.quantity;
+    if (setting) settled.set(path, setting);
   }
-  return values;
+  return settled;
+}
+
+/** The settled values on a bike. */
+export function valuesOnBike(settings: ReadonlyMap<AdjusterPath, Current<Setting>>): SetupValues {
+  return Object.fromEntries([...settledSettings(settings)].map(([path, { quantity }]) => [path, quantity]));
 }
