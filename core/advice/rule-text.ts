@@ -1,9 +1,13 @@
 /** The rules in English, made from the rules themselves so that the rule book cannot tell anything else. */
+import type { CourseType } from "#core/team/course-type.ts";
+import type { End } from "#core/team/place.ts";
 import { nameOfKind } from "./adjuster-names.ts";
 import type { ConditionMove, ConditionRule } from "./condition-rules.ts";
-import type { ConflictRule, FeedbackRule, Move, Sizing } from "./feedback-rule.ts";
+import type { Move, Sizing } from "./feedback-rule.ts";
 import type { ChapterName } from "./rule-book.ts";
-import type { RuleEntry, RuleText } from "./rule-entry.ts";
+import { ruleInWords } from "./rule-in-words.ts";
+import { ruleWords } from "./rule-words.ts";
+import type { Symptom } from "./symptom.ts";
 
 /** What each chapter of the rule book is called and about. */
 export const chapterText: Readonly<Record<ChapterName, { readonly title: string; readonly about: string }>> = {
@@ -26,43 +30,9 @@ export const chapterText: Readonly<Record<ChapterName, { readonly title: string;
   },
 };
 
-/** A rule in words. */
-export function ruleText(entry: RuleEntry): RuleText {
-  switch (entry.type) {
-    case "physics": {
-      const { move, ...rule } = entry.rule;
-      return { ...rule, moves: [move] };
-    }
-    case "condition":
-      return conditionText(entry.rule);
-    case "feedback":
-      return feedbackText(entry.rule);
-    case "question":
-      return questionText(entry.rule);
-  }
-}
-
-function feedbackText({
-  id,
-  ends,
-  when,
-  moves,
-  coupled,
-  reason,
-  notice,
-  otherwise,
-  provenance,
-}: FeedbackRule): RuleText {
-  const none = when.none?.length ? `, and not: ${when.none.join(", ")}` : "";
-  return {
-    id,
-    when: `${ends.join(" or ")}: ${when.all.join(", ")}${none}`,
-    moves: moves.map((move) => moveText(move, coupled !== undefined)),
-    reason,
-    notice,
-    otherwise,
-    provenance,
-  };
+function feltText(ends: readonly End[], all: readonly Symptom[], none: readonly Symptom[]): string {
+  const not = none.length > 0 ? `, and not: ${none.join(", ")}` : "";
+  return `${ends.join(" or ")}: ${all.join(", ")}${not}`;
 }
 
 const sizingText: Record<Sizing, string> = {
@@ -73,26 +43,18 @@ const sizingText: Record<Sizing, string> = {
   felt: "by the smallest change that is felt",
 };
 
-function moveText({ at, end, adjuster, direction, size }: Move, coupled: boolean): string {
+function moveText({ at, end, adjuster, direction, size }: Move, reboundFollows: boolean): string {
   const name = at === "tyre" ? "tyre pressure" : nameOfKind(adjuster);
   const where = end === "other" ? " at the other end" : "";
-  const follows = coupled && at === "suspension" && adjuster !== "rebound" ? "; rebound follows" : "";
+  const follows = reboundFollows ? "; rebound follows" : "";
   return `${direction} ${name}${where}, ${sizingText[size]}${follows}`;
 }
 
-function conditionText({ id, when, heldBy, moves, reason }: ConditionRule): RuleText {
-  const held =
-    heldBy === undefined ? "" : `; only for the part of the course that the own ${heldBy} baseline does not hold`;
-  return {
-    id,
-    when: `${whenText(when)}${held}`,
-    moves: moves.map(conditionMoveText),
-    reason,
-    provenance: "common practice",
-  };
+function heldByText(courseType: CourseType): string {
+  return `; only for the part of the course that the own ${courseType} baseline does not hold`;
 }
 
-function whenText(when: ConditionRule["when"]): string {
+function conditionText(when: ConditionRule["when"]): string {
   switch (when.type) {
     case "ground":
       return `the ground is ${when.grounds.join(" or ")}`;
@@ -110,12 +72,18 @@ function conditionMoveText({ places, adjuster, felt }: ConditionMove): string {
   return `${places.map((place) => place.replace("-", " ")).join(" and ")}: ${nameOfKind(adjuster)} ${felt > 0 ? "up" : "down"} by ${size}`;
 }
 
-function questionText({ id, ends, all, question }: ConflictRule): RuleText {
-  return {
-    id,
-    when: `${ends.join(" or ")}: ${all.join(", and yet ")}`,
-    moves: [],
-    reason: question,
-    provenance: "common practice",
-  };
+function conflictText(ends: readonly End[], all: readonly Symptom[]): string {
+  return `${ends.join(" or ")}: ${all.join(", and yet ")}`;
 }
+
+/** A rule in words. */
+export const ruleText = ruleInWords({
+  words: ruleWords,
+  physics: () => undefined,
+  felt: feltText,
+  move: moveText,
+  condition: conditionText,
+  heldBy: heldByText,
+  conditionMove: conditionMoveText,
+  conflict: conflictText,
+});

@@ -1,9 +1,11 @@
 /** The rules in French, made from the rules themselves as the English ones are. */
 import type { ConditionMove, ConditionRule } from "#core/advice/condition-rules.ts";
-import type { ConflictRule, Direction, FeedbackRule, Move, Sizing } from "#core/advice/feedback-rule.ts";
+import type { Direction, Move, Sizing } from "#core/advice/feedback-rule.ts";
 import type { ChapterName } from "#core/advice/rule-book.ts";
-import type { RuleEntry, RuleText } from "#core/advice/rule-entry.ts";
+import { ruleInWords } from "#core/advice/rule-in-words.ts";
+import type { Symptom } from "#core/advice/symptom.ts";
 import { isDamperAdjuster } from "#core/team/adjuster.ts";
+import type { CourseType } from "#core/team/course-type.ts";
 import type { End } from "#core/team/place.ts";
 import { numberText } from "../quantity-text.ts";
 import { common } from "./common.ts";
@@ -34,36 +36,9 @@ export const chapterText: Readonly<Record<ChapterName, { readonly title: string;
   },
 };
 
-/** A rule in words. */
-export function ruleText(entry: RuleEntry): RuleText {
-  switch (entry.type) {
-    case "physics": {
-      const { id, provenance } = entry.rule;
-      const { when, move, reason } = physicsWords[id] ?? entry.rule;
-      return { id, when, moves: [move], reason, provenance };
-    }
-    case "condition":
-      return conditionText(entry.rule);
-    case "feedback":
-      return feedbackText(entry.rule);
-    case "question":
-      return questionText(entry.rule);
-  }
-}
-
-function feedbackText(rule: FeedbackRule): RuleText {
-  const { id, ends, when, moves, coupled, provenance } = rule;
-  const none = when.none?.length ? `, et pas : ${when.none.map((symptom) => symptomNames[symptom]).join(", ")}` : "";
-  const { reason, notice = rule.notice, otherwise = rule.otherwise } = ruleWords(id) ?? rule;
-  return {
-    id,
-    when: `${endsText(ends)} : ${when.all.map((symptom) => symptomNames[symptom]).join(", ")}${none}`,
-    moves: moves.map((move) => moveText(move, coupled !== undefined)),
-    reason,
-    notice,
-    otherwise,
-    provenance,
-  };
+function feltText(ends: readonly End[], all: readonly Symptom[], none: readonly Symptom[]): string {
+  const not = none.length > 0 ? `, et pas : ${none.map((symptom) => symptomNames[symptom]).join(", ")}` : "";
+  return `${endsText(ends)} : ${all.map((symptom) => symptomNames[symptom]).join(", ")}${not}`;
 }
 
 const sizingText: Record<Sizing, string> = {
@@ -81,28 +56,18 @@ const directionText: Record<Direction, string> = {
   close: "fermer",
 };
 
-function moveText({ at, end, adjuster, direction, size }: Move, coupled: boolean): string {
+function moveText({ at, end, adjuster, direction, size }: Move, reboundFollows: boolean): string {
   const name = at === "tyre" ? "pression du pneu" : common.adjusters[adjuster].toLowerCase();
   const where = end === "other" ? " à l’autre bout" : "";
-  const follows = coupled && at === "suspension" && adjuster !== "rebound" ? " ; la détente suit" : "";
+  const follows = reboundFollows ? " ; la détente suit" : "";
   return `${name}${where} : ${directionText[direction]}, ${sizingText[size]}${follows}`;
 }
 
-function conditionText({ id, when, heldBy, moves, reason }: ConditionRule): RuleText {
-  const held =
-    heldBy === undefined
-      ? ""
-      : ` ; seulement pour la part de la piste que la base propre piste ${common.courseTypes[heldBy]} ne contient pas`;
-  return {
-    id,
-    when: `${whenText(when)}${held}`,
-    moves: moves.map(conditionMoveText),
-    reason: ruleWords(id)?.reason ?? reason,
-    provenance: "common practice",
-  };
+function heldByText(courseType: CourseType): string {
+  return ` ; seulement pour la part de la piste que la base propre piste ${common.courseTypes[courseType]} ne contient pas`;
 }
 
-function whenText(when: ConditionRule["when"]): string {
+function conditionText(when: ConditionRule["when"]): string {
   switch (when.type) {
     case "ground":
       return `le sol est ${when.grounds.map((ground) => common.grounds[ground]).join(" ou ")}`;
@@ -125,16 +90,22 @@ function conditionMoveText({ places, adjuster, felt }: ConditionMove): string {
   return `${where}, ${common.adjusters[adjuster].toLowerCase()} : ${felt > 0 ? up : down} ${by}`;
 }
 
-function questionText({ id, ends, all, question }: ConflictRule): RuleText {
-  return {
-    id,
-    when: `${endsText(ends)} : ${all.map((symptom) => symptomNames[symptom]).join(", et pourtant ")}`,
-    moves: [],
-    reason: ruleWords(id)?.reason ?? question,
-    provenance: "common practice",
-  };
+function conflictText(ends: readonly End[], all: readonly Symptom[]): string {
+  return `${endsText(ends)} : ${all.map((symptom) => symptomNames[symptom]).join(", et pourtant ")}`;
 }
 
 function endsText(ends: readonly End[]): string {
   return ends.map((end) => trackside.ends[end].toLowerCase()).join(" ou ");
 }
+
+/** A rule in words. */
+export const ruleText = ruleInWords({
+  words: ruleWords,
+  physics: (id) => physicsWords[id],
+  felt: feltText,
+  move: moveText,
+  condition: conditionText,
+  heldBy: heldByText,
+  conditionMove: conditionMoveText,
+  conflict: conflictText,
+});

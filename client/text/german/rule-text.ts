@@ -1,17 +1,17 @@
 /** The rules in German, made from the rules themselves as the English ones are. */
 import type { ConditionMove, ConditionRule } from "#core/advice/condition-rules.ts";
-import type { ConflictRule, Direction, FeedbackRule, Move, Sizing } from "#core/advice/feedback-rule.ts";
+import type { Direction, Move, Sizing } from "#core/advice/feedback-rule.ts";
 import type { ChapterName } from "#core/advice/rule-book.ts";
-import type { RuleEntry, RuleText } from "#core/advice/rule-entry.ts";
+import { ruleInWords } from "#core/advice/rule-in-words.ts";
+import type { Symptom } from "#core/advice/symptom.ts";
 import { isDamperAdjuster } from "#core/team/adjuster.ts";
+import type { CourseType } from "#core/team/course-type.ts";
 import type { End } from "#core/team/place.ts";
 import type { RidingStyle } from "#core/team/riding-style.ts";
 import { numberText } from "../quantity-text.ts";
 import { common } from "./common.ts";
 import { ruleWords } from "./rule-words.ts";
-import { conditionWords } from "./rule-words-conditions.ts";
 import { physicsWords } from "./rule-words-physics.ts";
-import { questionWords } from "./rule-words-questions.ts";
 import { trackside } from "./trackside.ts";
 import { symptomNames } from "./trade-names.ts";
 
@@ -36,36 +36,9 @@ export const chapterText: Readonly<Record<ChapterName, { readonly title: string;
   },
 };
 
-/** A rule in words. */
-export function ruleText(entry: RuleEntry): RuleText {
-  switch (entry.type) {
-    case "physics": {
-      const { id, provenance } = entry.rule;
-      const { when, move, reason } = physicsWords[id] ?? { ...entry.rule };
-      return { id, when, moves: [move], reason, provenance };
-    }
-    case "condition":
-      return conditionText(entry.rule);
-    case "feedback":
-      return feedbackText(entry.rule);
-    case "question":
-      return questionText(entry.rule);
-  }
-}
-
-function feedbackText(rule: FeedbackRule): RuleText {
-  const { id, ends, when, moves, coupled, provenance } = rule;
-  const none = when.none?.length ? `, und nicht: ${when.none.map((symptom) => symptomNames[symptom]).join(", ")}` : "";
-  const { reason, notice = rule.notice, otherwise = rule.otherwise } = ruleWords(id) ?? rule;
-  return {
-    id,
-    when: `${endsText(ends)}: ${when.all.map((symptom) => symptomNames[symptom]).join(", ")}${none}`,
-    moves: moves.map((move) => moveText(move, coupled !== undefined)),
-    reason,
-    notice,
-    otherwise,
-    provenance,
-  };
+function feltText(ends: readonly End[], all: readonly Symptom[], none: readonly Symptom[]): string {
+  const not = none.length > 0 ? `, und nicht: ${none.map((symptom) => symptomNames[symptom]).join(", ")}` : "";
+  return `${endsText(ends)}: ${all.map((symptom) => symptomNames[symptom]).join(", ")}${not}`;
 }
 
 const sizingText: Record<Sizing, string> = {
@@ -83,30 +56,20 @@ const directionText: Record<Direction, string> = {
   close: "schließen",
 };
 
-function moveText({ at, end, adjuster, direction, size }: Move, coupled: boolean): string {
+function moveText({ at, end, adjuster, direction, size }: Move, reboundFollows: boolean): string {
   const name = at === "tyre" ? "Reifendruck" : common.adjusters[adjuster];
   const where = end === "other" ? " am anderen Ende" : "";
-  const follows = coupled && at === "suspension" && adjuster !== "rebound" ? "; die Zugstufe folgt" : "";
+  const follows = reboundFollows ? "; die Zugstufe folgt" : "";
   return `${name}${where} ${directionText[direction]}, ${sizingText[size]}${follows}`;
 }
 
-function conditionText({ id, when, heldBy, moves, reason }: ConditionRule): RuleText {
-  const held =
-    heldBy === undefined
-      ? ""
-      : `; nur für den Teil der Strecke, den das eigene Basis-Setup „${common.courseTypes[heldBy]}“ nicht enthält`;
-  return {
-    id,
-    when: `${whenText(when)}${held}`,
-    moves: moves.map(conditionMoveText),
-    reason: conditionWords[id] ?? reason,
-    provenance: "common practice",
-  };
+function heldByText(courseType: CourseType): string {
+  return `; nur für den Teil der Strecke, den das eigene Basis-Setup „${common.courseTypes[courseType]}“ nicht enthält`;
 }
 
 const styleText: Record<RidingStyle, string> = { calm: "ruhig", usual: "wie immer", hard: "hart" };
 
-function whenText(when: ConditionRule["when"]): string {
+function conditionText(when: ConditionRule["when"]): string {
   switch (when.type) {
     case "ground":
       return `der Boden: ${when.grounds.map((ground) => common.grounds[ground]).join(" oder ")}`;
@@ -129,16 +92,22 @@ function conditionMoveText({ places, adjuster, felt }: ConditionMove): string {
   return `${name} um ${by} ${felt > 0 ? up : down}`;
 }
 
-function questionText({ id, ends, all, question }: ConflictRule): RuleText {
-  return {
-    id,
-    when: `${endsText(ends)}: ${all.map((symptom) => symptomNames[symptom]).join(", und doch ")}`,
-    moves: [],
-    reason: questionWords[id] ?? question,
-    provenance: "common practice",
-  };
+function conflictText(ends: readonly End[], all: readonly Symptom[]): string {
+  return `${endsText(ends)}: ${all.map((symptom) => symptomNames[symptom]).join(", und doch ")}`;
 }
 
 function endsText(ends: readonly End[]): string {
   return ends.map((end) => trackside.ends[end].toLowerCase()).join(" oder ");
 }
+
+/** A rule in words. */
+export const ruleText = ruleInWords({
+  words: ruleWords,
+  physics: (id) => physicsWords[id],
+  felt: feltText,
+  move: moveText,
+  condition: conditionText,
+  heldBy: heldByText,
+  conditionMove: conditionMoveText,
+  conflict: conflictText,
+});

@@ -1,9 +1,11 @@
 /** The rules in Spanish, made from the rules themselves as the English ones are. */
 import type { ConditionMove, ConditionRule } from "#core/advice/condition-rules.ts";
-import type { ConflictRule, Direction, FeedbackRule, Move, Sizing } from "#core/advice/feedback-rule.ts";
+import type { Direction, Move, Sizing } from "#core/advice/feedback-rule.ts";
 import type { ChapterName } from "#core/advice/rule-book.ts";
-import type { RuleEntry, RuleText } from "#core/advice/rule-entry.ts";
+import { ruleInWords } from "#core/advice/rule-in-words.ts";
+import type { Symptom } from "#core/advice/symptom.ts";
 import { isDamperAdjuster } from "#core/team/adjuster.ts";
+import type { CourseType } from "#core/team/course-type.ts";
 import type { End } from "#core/team/place.ts";
 import { numberText } from "../quantity-text.ts";
 import { common } from "./common.ts";
@@ -34,36 +36,9 @@ export const chapterText: Readonly<Record<ChapterName, { readonly title: string;
   },
 };
 
-/** A rule in words. */
-export function ruleText(entry: RuleEntry): RuleText {
-  switch (entry.type) {
-    case "physics": {
-      const { id, provenance } = entry.rule;
-      const { when, move, reason } = physicsWords[id] ?? entry.rule;
-      return { id, when, moves: [move], reason, provenance };
-    }
-    case "condition":
-      return conditionText(entry.rule);
-    case "feedback":
-      return feedbackText(entry.rule);
-    case "question":
-      return questionText(entry.rule);
-  }
-}
-
-function feedbackText(rule: FeedbackRule): RuleText {
-  const { id, ends, when, moves, coupled, provenance } = rule;
-  const none = when.none?.length ? `, y no: ${when.none.map((symptom) => symptomNames[symptom]).join(", ")}` : "";
-  const { reason, notice = rule.notice, otherwise = rule.otherwise } = ruleWords(id) ?? rule;
-  return {
-    id,
-    when: `${endsText(ends)}: ${when.all.map((symptom) => symptomNames[symptom]).join(", ")}${none}`,
-    moves: moves.map((move) => moveText(move, coupled !== undefined)),
-    reason,
-    notice,
-    otherwise,
-    provenance,
-  };
+function feltText(ends: readonly End[], all: readonly Symptom[], none: readonly Symptom[]): string {
+  const not = none.length > 0 ? `, y no: ${none.map((symptom) => symptomNames[symptom]).join(", ")}` : "";
+  return `${endsText(ends)}: ${all.map((symptom) => symptomNames[symptom]).join(", ")}${not}`;
 }
 
 const sizingText: Record<Sizing, string> = {
@@ -76,28 +51,18 @@ const sizingText: Record<Sizing, string> = {
 
 const directionText: Record<Direction, string> = { raise: "subir", lower: "bajar", open: "abrir", close: "cerrar" };
 
-function moveText({ at, end, adjuster, direction, size }: Move, coupled: boolean): string {
+function moveText({ at, end, adjuster, direction, size }: Move, reboundFollows: boolean): string {
   const name = at === "tyre" ? "presión de la cubierta" : common.adjusters[adjuster].toLowerCase();
   const where = end === "other" ? " en el otro tren" : "";
-  const follows = coupled && at === "suspension" && adjuster !== "rebound" ? "; el rebote lo sigue" : "";
+  const follows = reboundFollows ? "; el rebote lo sigue" : "";
   return `${name}${where}: ${directionText[direction]}, ${sizingText[size]}${follows}`;
 }
 
-function conditionText({ id, when, heldBy, moves, reason }: ConditionRule): RuleText {
-  const held =
-    heldBy === undefined
-      ? ""
-      : `; solo para la parte de la pista que no contiene la base propia para pista ${common.courseTypes[heldBy]}`;
-  return {
-    id,
-    when: `${whenText(when)}${held}`,
-    moves: moves.map(conditionMoveText),
-    reason: ruleWords(id)?.reason ?? reason,
-    provenance: "common practice",
-  };
+function heldByText(courseType: CourseType): string {
+  return `; solo para la parte de la pista que no contiene la base propia para pista ${common.courseTypes[courseType]}`;
 }
 
-function whenText(when: ConditionRule["when"]): string {
+function conditionText(when: ConditionRule["when"]): string {
   switch (when.type) {
     case "ground":
       return `terreno: ${when.grounds.map((ground) => common.grounds[ground]).join(" o ")}`;
@@ -120,16 +85,22 @@ function conditionMoveText({ places, adjuster, felt }: ConditionMove): string {
   return `${where}, ${common.adjusters[adjuster].toLowerCase()}: ${felt > 0 ? up : down} ${by}`;
 }
 
-function questionText({ id, ends, all, question }: ConflictRule): RuleText {
-  return {
-    id,
-    when: `${endsText(ends)}: ${all.map((symptom) => symptomNames[symptom]).join(", y sin embargo ")}`,
-    moves: [],
-    reason: ruleWords(id)?.reason ?? question,
-    provenance: "common practice",
-  };
+function conflictText(ends: readonly End[], all: readonly Symptom[]): string {
+  return `${endsText(ends)}: ${all.map((symptom) => symptomNames[symptom]).join(", y sin embargo ")}`;
 }
 
 function endsText(ends: readonly End[]): string {
   return ends.map((end) => trackside.ends[end].toLowerCase()).join(" o ");
 }
+
+/** A rule in words. */
+export const ruleText = ruleInWords({
+  words: ruleWords,
+  physics: (id) => physicsWords[id],
+  felt: feltText,
+  move: moveText,
+  condition: conditionText,
+  heldBy: heldByText,
+  conditionMove: conditionMoveText,
+  conflict: conflictText,
+});

@@ -1,5 +1,5 @@
 /** What the rules say, in Spanish, by their ids. */
-import type { RuleWords } from "#core/advice/rule-words.ts";
+import { ruleWordsById } from "../rule-words-by-id.ts";
 import { conditionWords } from "./rule-words-conditions.ts";
 import { dampingWords } from "./rule-words-damping.ts";
 import { gripWords } from "./rule-words-grip.ts";
@@ -8,27 +8,10 @@ import { questionWords } from "./rule-words-questions.ts";
 import { springWords } from "./rule-words-spring.ts";
 import { travelWords } from "./rule-words-travel.ts";
 
-const wordsById: ReadonlyMap<string, RuleWords> = new Map(
-  Object.entries<RuleWords>({
-    ...physicsReasons(),
-    ...reasons(conditionWords),
-    ...travelWords,
-    ...springWords,
-    ...dampingWords,
-    ...gripWords,
-    ...reasons(questionWords),
-  }),
-);
-
 /** Undefined for a rule that this version does not have. */
-export function ruleWords(id: string): RuleWords | undefined {
-  return wordsById.get(id);
-}
-
-function physicsReasons(): Readonly<Record<string, RuleWords>> {
-  return Object.fromEntries(Object.entries(physicsWords).map(([id, { reason }]) => [id, { reason }]));
-}
-
-function reasons(sentences: Readonly<Record<string, string>>): Readonly<Record<string, RuleWords>> {
-  return Object.fromEntries(Object.entries(sentences).map(([id, reason]) => [id, { reason }]));
-}
+export const ruleWords = ruleWordsById({
+  physics: physicsWords,
+  conditions: conditionWords,
+  feedback: [springWords, travelWords, dampingWords, gripWords],
+  questions: questionWords,
+});
