@@ -2,6 +2,7 @@
 import { type Accessor, createSignal, untrack } from "solid-js";
 import { courseProfile } from "#client/text/course-profile.ts";
 import { formatMegabytes, formatNumber } from "#client/widgets/format.ts";
+import { readTextFile } from "#client/widgets/read-text-file.ts";
 import type { Filled } from "#core/course/track-profile.ts";
 import type { CourseProfile } from "#core/weekend/course-shape.ts";
 import { gpxProblemText, trackName, trackProblemText } from "./gpx-problem.ts";
@@ -73,11 +74,11 @@ export function createCourseFile({ profile, setProfile, load = loadGpx }: Course
         return refuse(problems.tooLarge(formatNumber(Math.ceil(file.size / 1e5) / 10), formatMegabytes(largestGpx)));
       }
       setState({ state: "reading" });
-      const text = await textOf(file);
+      const text = await readTextFile(file);
       reader ??= await load();
       // Whoever has chosen another file meanwhile wants that one.
       if (turn !== choices) return;
-      if (text.state === "refused") return refuse(text.sentence);
+      if (!text.ok) return refuse(text.problem === "unreadable" ? problems.unreadable : problems.notText);
       if (!reader) return refuse(problems.noReader);
       const read = reader.readGpx(text.text);
       if (!read.ok) return refuse(gpxProblemText(read.problem));
@@ -93,25 +94,6 @@ export function createCourseFile({ profile, setProfile, load = loadGpx }: Course
       setState({ state: "none" });
     },
   };
-}
-
-type Text =
-  | { readonly state: "text"; readonly text: string }
-  | { readonly state: "refused"; readonly sentence: string };
-
-async function textOf(file: Blob): Promise<Text> {
-  const { problems } = courseProfile;
-  let bytes: ArrayBuffer;
-  try {
-    bytes = await file.arrayBuffer();
-  } catch {
-    return { state: "refused", sentence: problems.unreadable };
-  }
-  try {
-    return { state: "text", text: new TextDecoder("utf-8", { fatal: true }).decode(bytes) };
-  } catch {
-    return { state: "refused", sentence: problems.notText };
-  }
 }
 
 function notesOf({ gaps, gapLength, withoutHeight }: Filled, skipped: number): readonly string[] {
