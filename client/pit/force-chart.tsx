@@ -16,7 +16,7 @@ export function ForceChart(props: { input: AdviceInput; adjustment: Adjustment }
   return (
     <Show when={view()}>
       {(shown) => (
-        <figure class="force-chart">
+        <figure class="line-chart force-chart">
           <figcaption>
             {words.title}: <span class="force-chart-before">{words.now}</span>,{" "}
             <span class="force-chart-after">{words.afterwards}</span>

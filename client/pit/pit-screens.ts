@@ -1,6 +1,7 @@
 /** The pit's screens and their look, loaded together. */
 import "./pit.css";
 import "./bench.css";
+import "./line-chart.css";
 import "./course/course.css";
 import "./force-chart.css";
 import "./jobs.css";

@@ -5,7 +5,7 @@ import { drawing, type ProfileView } from "./profile-view.ts";
 /** Height over distance, steep stretches as a thick line, the named sections as numbered bars below. */
 export function ProfileChart(props: { view: ProfileView }) {
   return (
-    <figure class="course-chart">
+    <figure class="line-chart course-chart">
       <figcaption>
         {words.chart.title} ({words.chart.thick}; {words.chart.sections})
       </figcaption>
