@@ -1,29 +1,10 @@
 import { describe, expect, test } from "vitest";
-import type { AdviceInput } from "#core/advice/adjustment.ts";
 import { adviseOnRun } from "#core/advice/adjustments.ts";
 import { describeReferralAction, describeWaitsFor } from "#core/advice/advice-in-words.ts";
 import { describeHindrance } from "#core/advice/hindrance.ts";
 import type { EndFeedback } from "#core/weekend/run.ts";
+import { adviceInput as input } from "#tests/builders/advice-input.ts";
 import { oneChamberFork, riderBike, setupValues } from "#tests/builders/bike.ts";
-
-const course = { temperature: { value: 20, unit: "°C" }, altitude: { value: 0, unit: "m" } } as const;
-
-function input(front: EndFeedback, changes: Partial<AdviceInput> = {}, rear: EndFeedback = {}): AdviceInput {
-  const values = changes.onTheBike ?? setupValues;
-  return {
-    mounted: riderBike(),
-    run: { bike: "alder-1", weekend: "w", session: "s", front, rear },
-    course,
-    onTheBike: values,
-    riding: values,
-    ridingAtRun: values,
-    baseline: setupValues,
-    baselineSag: {},
-    measuredBefore: { front: [], rear: [] },
-    earlier: [],
-    ...changes,
-  };
-}
 
 const mm = (value: number) => ({ value, unit: "mm" as const });
 

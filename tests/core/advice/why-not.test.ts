@@ -5,27 +5,9 @@ import { adviseOnRun } from "#core/advice/adjustments.ts";
 import { whyNot } from "#core/advice/why-not.ts";
 import { type AdjusterPath, adjusterKinds, adjusterPath } from "#core/team/adjuster.ts";
 import { places } from "#core/team/place.ts";
-import { type EndFeedback, feelings, noticeable } from "#core/weekend/run.ts";
-import { oneChamberFork, riderBike, setupValues } from "#tests/builders/bike.ts";
-
-const course = { temperature: { value: 20, unit: "°C" }, altitude: { value: 0, unit: "m" } } as const;
-
-function input(front: EndFeedback, changes: Partial<AdviceInput> = {}, rear: EndFeedback = {}): AdviceInput {
-  const values = changes.onTheBike ?? setupValues;
-  return {
-    mounted: riderBike(),
-    run: { bike: "alder-1", weekend: "w", session: "s", front, rear },
-    course,
-    onTheBike: values,
-    riding: values,
-    ridingAtRun: values,
-    baseline: setupValues,
-    baselineSag: {},
-    measuredBefore: { front: [], rear: [] },
-    earlier: [],
-    ...changes,
-  };
-}
+import { feelings, noticeable } from "#core/weekend/run.ts";
+import { adviceInput as input } from "#tests/builders/advice-input.ts";
+import { oneChamberFork, riderBike } from "#tests/builders/bike.ts";
 
 const up = (path: AdjusterPath) => ({ path, direction: "up" }) as const;
 const down = (path: AdjusterPath) => ({ path, direction: "down" }) as const;
