@@ -1,13 +1,12 @@
-import { createMemo, createSignal, Show } from "solid-js";
+import { createMemo, createSignal } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
 import { deviceId } from "#client/device/identity.ts";
 import { browserStorage } from "#client/device/storage/browser-storage.ts";
 import { takeBack } from "#client/device/take-back.ts";
 import { pit } from "#client/text/pit.ts";
-import { makeOneTouch } from "#client/widgets/one-touch.ts";
 import { Problem } from "#client/widgets/problem.tsx";
 import { recordProblemText } from "#client/widgets/record-problem-text.ts";
-import { createUndoKey, undoKeyNames } from "#client/widgets/undo-key.ts";
+import { UndoButton } from "#client/widgets/undo-button.tsx";
 import { lastTeamAct } from "./last-team-act.ts";
 
 /** The undo of what one entered last about the course, the weekend or a rider. */
@@ -20,26 +19,18 @@ export function TeamUndo() {
     const memberId = device.memberId();
     return memberId === undefined ? undefined : lastTeamAct(device.ledger(), { memberId, deviceId: here });
   });
-  const isMeant = makeOneTouch();
-  const take = (event: Event): void => {
+  const undo = (): void => {
     const last = act();
-    if (!last || !isMeant(event.timeStamp)) return;
+    if (!last) return;
     const result = takeBack(device, last.ids);
     setSaid(result.ok ? pit.undo.done(last.what) : undefined);
     setProblem(result.ok ? undefined : recordProblemText(result.problem));
   };
-  createUndoKey(take);
   return (
     <>
       <Problem sentence={problem()} />
       <output aria-live="polite">{said()}</output>
-      <Show when={act()}>
-        {(last) => (
-          <button type="button" aria-keyshortcuts={undoKeyNames} onClick={take}>
-            {pit.undo.label(last().what)}
-          </button>
-        )}
-      </Show>
+      <UndoButton what={act()?.what} onUndo={undo} />
     </>
   );
 }
