@@ -3,9 +3,9 @@ import { useSearchParams } from "@solidjs/router";
 import { type Accessor, createMemo } from "solid-js";
 import type { Device } from "#client/device/create-device.ts";
 import { wallClockNow } from "#client/widgets/create-wall-clock.ts";
+import { sessionQuery } from "#client/widgets/session-query.ts";
 import { dayOf } from "#client/widgets/today.ts";
-import type { Ledger } from "#core/ledger/ledger.ts";
-import { currentWeekend, type Programme, programme, type ScheduledSession, weekends } from "#core/weekend/programme.ts";
+import { type Programme, type ScheduledSession, wantedProgramme, weekends } from "#core/weekend/programme.ts";
 import { sessionStandings } from "#core/weekend/session-clock.ts";
 
 export interface ChosenSession {
@@ -26,7 +26,7 @@ export interface ChosenSession {
 export function createChosenSession(device: Device, now: Accessor<number> = wallClockNow): ChosenSession {
   const [params, setParams] = useSearchParams<{ weekend: string; session: string }>();
   const day = createMemo(() => dayOf(now()));
-  const plan = createMemo(() => chosenProgramme(device.ledger(), params.weekend, day()));
+  const plan = createMemo(() => wantedProgramme(device.ledger(), params.weekend, day()));
   const session = createMemo(() => {
     const sessions = plan()?.sessions ?? [];
     return sessions.find(({ id }) => id === params.session) ?? firstNotOver(sessions, now());
@@ -37,14 +37,7 @@ export function createChosenSession(device: Device, now: Accessor<number> = wall
     session,
     chooseWeekend: (weekend) => setParams({ weekend, session: undefined }, { replace: true }),
     chooseSession: (id) => setParams({ weekend: plan()?.weekendId, session: id }, { replace: true }),
-    query: () => {
-      const chosen = new URLSearchParams();
-      const weekendId = plan()?.weekendId;
-      const sessionId = session()?.id;
-      if (weekendId !== undefined) chosen.set("weekend", weekendId);
-      if (sessionId !== undefined) chosen.set("session", sessionId);
-      return `?${chosen.toString()}`;
-    },
+    query: () => sessionQuery(plan()?.weekendId, session()?.id),
   };
 }
 
@@ -52,14 +45,4 @@ export function createChosenSession(device: Device, now: Accessor<number> = wall
 function firstNotOver(sessions: readonly ScheduledSession[], now: number): ScheduledSession | undefined {
   const open = sessionStandings(sessions, now).find(({ phase }) => phase !== "over");
   return sessions.find(({ id }) => id === open?.id) ?? sessions[0];
-}
-
-/**
- * The programme of the weekend that is wanted, or of the current one when there is no such weekend.
- * @param today an ISO date such as 2026-05-30
- */
-export function chosenProgramme(ledger: Ledger, wanted: string | undefined, today: string): Programme | undefined {
-  const known = wanted === undefined ? undefined : programme(ledger, wanted);
-  const current = currentWeekend(ledger, today);
-  return known ?? (current && programme(ledger, current.id));
 }

@@ -2,8 +2,9 @@
 import { useSearchParams } from "@solidjs/router";
 import { type Accessor, createMemo } from "solid-js";
 import type { Device } from "#client/device/create-device.ts";
+import { sessionQuery } from "#client/widgets/session-query.ts";
 import { today } from "#client/widgets/today.ts";
-import { currentWeekend, type Programme, programme, type ScheduledSession, weekends } from "#core/weekend/programme.ts";
+import { type Programme, type ScheduledSession, wantedProgramme, weekends } from "#core/weekend/programme.ts";
 import { type Paper, paperNamed } from "./paper.ts";
 
 export interface ChosenPrint {
@@ -21,11 +22,7 @@ export interface ChosenPrint {
 /** The choice in the address; without one the current weekend, its first session, and the paper that suits the page. */
 export function createChosenPrint(device: Device, suits: Paper): ChosenPrint {
   const [params, setParams] = useSearchParams<{ weekend: string; session: string; paper: string }>();
-  const plan = createMemo(() => {
-    const wanted = params.weekend === undefined ? undefined : programme(device.ledger(), params.weekend);
-    const current = currentWeekend(device.ledger(), today());
-    return wanted ?? (current && programme(device.ledger(), current.id));
-  });
+  const plan = createMemo(() => wantedProgramme(device.ledger(), params.weekend, today()));
   const session = createMemo(() => {
     const sessions = plan()?.sessions ?? [];
     return sessions.find(({ id }) => id === params.session) ?? sessions[0];
@@ -35,14 +32,7 @@ export function createChosenPrint(device: Device, suits: Paper): ChosenPrint {
     programme: plan,
     session,
     paper: () => paperNamed(params.paper) ?? suits,
-    query: () => {
-      const chosen = new URLSearchParams();
-      const weekendId = plan()?.weekendId;
-      const sessionId = session()?.id;
-      if (weekendId !== undefined) chosen.set("weekend", weekendId);
-      if (sessionId !== undefined) chosen.set("session", sessionId);
-      return `?${chosen.toString()}`;
-    },
+    query: () => sessionQuery(plan()?.weekendId, session()?.id),
     chooseWeekend: (weekend) => setParams({ weekend, session: undefined }, { replace: true }),
     chooseSession: (id) => setParams({ weekend: plan()?.weekendId, session: id }, { replace: true }),
     choosePaper: (paper) => setParams({ paper }, { replace: true }),

@@ -86,3 +86,13 @@ export function programme(ledger: Ledger, weekendId: string): Programme | undefi
 function compareText(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0;
 }
+
+/**
+ * The programme of the weekend that is wanted, or of the current one when there is no such weekend.
+ * @param today an ISO date such as 2026-05-30
+ */
+export function wantedProgramme(ledger: Ledger, wanted: string | undefined, today: string): Programme | undefined {
+  const known = wanted === undefined ? undefined : programme(ledger, wanted);
+  const current = currentWeekend(ledger, today);
+  return known ?? (current && programme(ledger, current.id));
+}

@@ -4,9 +4,8 @@ import { useDevice } from "#client/device/device-context.tsx";
 import { createChosenSession } from "#client/pit/chosen-session.ts";
 import { createRiderBench } from "#client/pit/create-rider-bench.ts";
 import { PitGate } from "#client/pit/pit-gate.tsx";
-import { SessionPicker } from "#client/pit/session-picker.tsx";
+import { SessionFold } from "#client/pit/session-fold.tsx";
 import { UndoStrip } from "#client/pit/undo-strip.tsx";
-import { pit } from "#client/text/pit.ts";
 import { spareBike as words } from "#client/text/spare-bike.ts";
 import { trade } from "#client/text/trade.ts";
 import { BikeCards } from "./bike-cards.tsx";
@@ -36,12 +35,7 @@ export function BikesPage() {
               </A>
               <h1>{words.title(mounted().rider.name)}</h1>
             </div>
-            <details>
-              <summary class="pit-summary">
-                {pit.workingFor(chosen.programme()?.weekend.name ?? "", chosen.session()?.session.name ?? "")}
-              </summary>
-              <SessionPicker chosen={chosen} />
-            </details>
+            <SessionFold chosen={chosen} />
             <UndoStrip bench={bench} />
             <BikeCards bikes={bikes} />
             <CopySection bench={bench} />

@@ -3,7 +3,7 @@ import { Show } from "solid-js";
 import { BikesLink } from "#client/pit/bikes/bikes-link.tsx";
 import { conditionsLine } from "#client/pit/conditions-line.ts";
 import type { RiderBench } from "#client/pit/create-rider-bench.ts";
-import { SessionPicker } from "#client/pit/session-picker.tsx";
+import { SessionFold } from "#client/pit/session-fold.tsx";
 import { pit } from "#client/text/pit.ts";
 import { print } from "#client/text/print.ts";
 import { createMedia } from "#client/widgets/create-media.ts";
@@ -21,12 +21,7 @@ export function RiderAbout(props: { bench: RiderBench; mounted: RiderBike }) {
     <details class="pit-about" open={isWide()}>
       <summary class="pit-summary">{pit.aboutRider}</summary>
       <div class="stack">
-        <details>
-          <summary class="pit-summary">
-            {pit.workingFor(chosen.programme()?.weekend.name ?? "", chosen.session()?.session.name ?? "")}
-          </summary>
-          <SessionPicker chosen={chosen} />
-        </details>
+        <SessionFold chosen={chosen} />
         <BikesLink bench={props.bench} mounted={props.mounted} />
         <RiderDetails bench={props.bench} riderId={props.mounted.riderId} rider={props.mounted.rider} />
         <Show when={conditionsLine(chosen.programme(), chosen.session())}>{(line) => <p>{line()}</p>}</Show>

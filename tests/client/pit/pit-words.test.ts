@@ -1,7 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { byHandEntries } from "#client/pit/by-hand.ts";
 import { changeLines } from "#client/pit/change-lines.ts";
-import { chosenProgramme } from "#client/pit/chosen-session.ts";
 import { disputeLines } from "#client/pit/dispute-lines.ts";
 import { nextPage } from "#client/pit/page-size.ts";
 import { predictionRows } from "#client/pit/prediction-rows.ts";
@@ -9,6 +8,7 @@ import { lapTime, runReport } from "#client/pit/report-lines.ts";
 import { runAnswerText } from "#client/pit/run-answer.ts";
 import type { Prediction } from "#core/advice/prediction.ts";
 import { hertz, metres, newtons } from "#core/quantity/quantity.ts";
+import { wantedProgramme } from "#core/weekend/programme.ts";
 import { runKind } from "#core/weekend/record-kinds.ts";
 import { loggedRuns } from "#core/weekend/runs.ts";
 import { enterCourse, type TeamLedger, teamLedger, written } from "#tests/builders/team-ledger.ts";
@@ -48,8 +48,8 @@ describe("the pit", () => {
 
   test("opens on the weekend in the address, and on the current one when that is unknown", () => {
     const { ledger } = teamLedger();
-    expect(chosenProgramme(ledger, "kestrel", "2026-01-01")?.weekendId).toBe("kestrel");
-    expect(chosenProgramme(ledger, "no-such", "2026-05-29")?.weekendId).toBe("kestrel");
+    expect(wantedProgramme(ledger, "kestrel", "2026-01-01")?.weekendId).toBe("kestrel");
+    expect(wantedProgramme(ledger, "no-such", "2026-05-29")?.weekendId).toBe("kestrel");
   });
 });
 
