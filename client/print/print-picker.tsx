@@ -1,6 +1,7 @@
-import { For, Show } from "solid-js";
+import { Show } from "solid-js";
 import { print } from "#client/text/print.ts";
 import { formatMoment } from "#client/widgets/format.ts";
+import { OptionSelect } from "#client/widgets/option-select.tsx";
 import { WeekendChoice } from "#client/widgets/weekend-choice.tsx";
 import type { ChosenPrint } from "./create-chosen-print.ts";
 
@@ -15,18 +16,15 @@ export function PrintPicker(props: { chosen: ChosenPrint; ofSession: boolean }) 
         onChange={props.chosen.chooseWeekend}
       />
       <Show when={props.ofSession}>
-        <label class="select-field">
-          <span>{print.session}</span>
-          <select onChange={(event) => props.chosen.chooseSession(event.currentTarget.value)}>
-            <For each={props.chosen.programme()?.sessions ?? []}>
-              {({ id, session }) => (
-                <option value={id} selected={id === props.chosen.session()?.id}>
-                  {print.sessionAt(session.name, formatMoment(session.startsAt))}
-                </option>
-              )}
-            </For>
-          </select>
-        </label>
+        <OptionSelect
+          label={print.session}
+          options={(props.chosen.programme()?.sessions ?? []).map(({ id, session }) => ({
+            id,
+            label: print.sessionAt(session.name, formatMoment(session.startsAt)),
+          }))}
+          chosen={props.chosen.session()?.id}
+          onChoose={props.chosen.chooseSession}
+        />
       </Show>
     </div>
   );

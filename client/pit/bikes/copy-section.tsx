@@ -6,9 +6,9 @@ import { moments } from "#client/text/moments.ts";
 import { spareBike } from "#client/text/spare-bike.ts";
 import { trade } from "#client/text/trade.ts";
 import { makeOneTouch } from "#client/widgets/one-touch.ts";
+import { OptionSelect } from "#client/widgets/option-select.tsx";
 import { CopyTable } from "./copy-table.tsx";
 import { createCopy, type SetupCopying } from "./create-copy.ts";
-import { OptionSelect } from "./option-select.tsx";
 
 /** One bike's setup as another would get it: what differs, what is refused and why, and taking it or leaving it. */
 export function CopySection(props: { bench: RiderBench }) {

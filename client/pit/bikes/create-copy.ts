@@ -4,6 +4,7 @@ import type { RiderBench } from "#client/pit/create-rider-bench.ts";
 import { spareBike } from "#client/text/spare-bike.ts";
 import { trade } from "#client/text/trade.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
+import type { SelectOption } from "#client/widgets/option-select.tsx";
 import type { BenchSequence } from "#core/advice/bench-sequence.ts";
 import { type BikeSettings, copyEntries, copySetup, type SetupCopy } from "#core/planning/copy-setup.ts";
 import { allBikes, type RiderBike } from "#core/team/roster.ts";
@@ -11,13 +12,8 @@ import { settingsOnBike } from "#core/weekend/on-the-bike.ts";
 import { type CopyLine, copyLines } from "./copy-rows.ts";
 import { differenceLines } from "./difference-lines.ts";
 
-export interface BikeOption {
-  readonly id: string;
-  readonly label: string;
-}
-
 export interface SetupCopying {
-  readonly options: Accessor<readonly BikeOption[]>;
+  readonly options: Accessor<readonly SelectOption[]>;
   readonly fromId: Accessor<string | undefined>;
   readonly toId: Accessor<string | undefined>;
   chooseFrom(bikeId: string): void;

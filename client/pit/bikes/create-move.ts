@@ -2,9 +2,9 @@
 import { type Accessor, createMemo, createSignal } from "solid-js";
 import type { RiderBench } from "#client/pit/create-rider-bench.ts";
 import { spareBike } from "#client/text/spare-bike.ts";
-import { partName } from "#client/widgets/provenance-in-words.ts";
+import { partName } from "#client/widgets/names.ts";
+import type { SelectOption } from "#client/widgets/option-select.tsx";
 import { movePart } from "#core/planning/move-part.ts";
-import type { BikeOption } from "./create-copy.ts";
 import { historyLines, type StayLine } from "./history-lines.ts";
 import {
   type Air,
@@ -22,9 +22,9 @@ import {
 
 export interface PartMoving {
   readonly draft: Accessor<MoveDraft>;
-  readonly parts: Accessor<readonly BikeOption[]>;
+  readonly parts: Accessor<readonly SelectOption[]>;
   readonly chosen: Accessor<MovablePart | undefined>;
-  readonly destinations: Accessor<readonly BikeOption[]>;
+  readonly destinations: Accessor<readonly SelectOption[]>;
   /** The name of the part that is in the place there. */
   readonly there: Accessor<string | undefined>;
   readonly asksForAir: Accessor<boolean>;

@@ -1,7 +1,8 @@
 /** A part that is to be moved, as it is chosen on the screen, and as what is asked of the records. */
 import { spareBike } from "#client/text/spare-bike.ts";
 import { trade } from "#client/text/trade.ts";
-import { bikeName, partName } from "#client/widgets/provenance-in-words.ts";
+import { bikeName, partName } from "#client/widgets/names.ts";
+import type { SelectOption } from "#client/widgets/option-select.tsx";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import type { MoveProblem } from "#core/planning/move-part.ts";
 import { dimensionOfKind } from "#core/team/adjuster.ts";
@@ -11,7 +12,6 @@ import { type Place, places } from "#core/team/place.ts";
 import { partKind } from "#core/team/record-kinds.ts";
 import { allBikes, knownValue } from "#core/team/roster.ts";
 import { bikesOf } from "./bike-lines.ts";
-import type { BikeOption } from "./create-copy.ts";
 
 /** Stands for "on no bike" among the bikes to choose from; no identifier looks like it. */
 export const ASIDE = "~";
@@ -59,7 +59,7 @@ export function movableParts(ledger: Ledger, riderId: string): readonly MovableP
 }
 
 /** Where a part can go: every other bike of the team, those of its rider first, or no bike. */
-export function placesToGo(ledger: Ledger, moved: MovablePart, riderId: string): readonly BikeOption[] {
+export function placesToGo(ledger: Ledger, moved: MovablePart, riderId: string): readonly SelectOption[] {
   const words = spareBike.move;
   const bikes = allBikes(ledger)
     .filter(({ bikeId }) => bikeId !== moved.bikeId)

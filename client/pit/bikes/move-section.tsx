@@ -3,9 +3,9 @@ import type { RiderBench } from "#client/pit/create-rider-bench.ts";
 import { pit } from "#client/text/pit.ts";
 import { spareBike } from "#client/text/spare-bike.ts";
 import { Choice } from "#client/widgets/choice.tsx";
+import { OptionSelect } from "#client/widgets/option-select.tsx";
 import { createMove, type PartMoving } from "./create-move.ts";
 import { airs, swaps } from "./move-draft.ts";
-import { OptionSelect } from "./option-select.tsx";
 
 /** One part: where it was and what was set on it, and moving it to another bike. */
 export function MoveSection(props: { bench: RiderBench; riderId: string }) {

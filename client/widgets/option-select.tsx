@@ -1,10 +1,14 @@
 import { For, Show } from "solid-js";
-import type { BikeOption } from "./create-copy.ts";
+
+export interface SelectOption {
+  readonly id: string;
+  readonly label: string;
+}
 
 /** One of a list that is too long for buttons; with `placeholder` nothing needs to be chosen yet. */
 export function OptionSelect(props: {
   label: string;
-  options: readonly BikeOption[];
+  options: readonly SelectOption[];
   chosen: string | undefined;
   placeholder?: string;
   onChoose: (id: string) => void;
