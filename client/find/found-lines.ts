@@ -1,16 +1,15 @@
 /** What can be found, in the words in which people look for it. */
 import { common } from "#client/text/common.ts";
 import { find as words } from "#client/text/find.ts";
+import { pit } from "#client/text/pit.ts";
 import { trade } from "#client/text/trade.ts";
 import { formatMoment, formatQuantity } from "#client/widgets/format.ts";
+import { memberName, riderName, sessionName } from "#client/widgets/names.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import type { Findable } from "#core/planning/findables.ts";
 import type { Role } from "#core/team/people.ts";
 import { ends } from "#core/team/place.ts";
-import { memberKind, riderKind } from "#core/team/record-kinds.ts";
-import { knownValue } from "#core/team/roster.ts";
 import type { Change } from "#core/weekend/changelog.ts";
-import { sessionKind } from "#core/weekend/record-kinds.ts";
 import type { Run } from "#core/weekend/run.ts";
 
 export interface FoundLine {
@@ -54,7 +53,7 @@ export function foundLine(ledger: Ledger, item: Findable, role: Role): FoundLine
         key: `change ${item.change.id}`,
         kind,
         title: changeTitle(ledger, item.change),
-        details: sentence([formatMoment(item.at), nameOf(ledger, item.change.by), trade.cause(item.change)]),
+        details: sentence([formatMoment(item.at), memberName(ledger, item.change.by), trade.cause(item.change)]),
         path: riderPath(role, item.riderId, item.change.weekend, "changelog"),
         at: item.at,
       };
@@ -87,8 +86,8 @@ function changeTitle(ledger: Ledger, { riderId, path, from, to }: Change): strin
   return words.change(
     riderName(ledger, riderId),
     trade.adjuster(path),
-    from.map(formatQuantity).join(" / ") || words.nothing,
-    to ? formatQuantity(to) : words.nothing,
+    from.map(formatQuantity).join(" / ") || pit.changelog.nothing,
+    to ? formatQuantity(to) : pit.changelog.nothing,
   );
 }
 
@@ -113,18 +112,6 @@ function riderPath(role: Role, riderId: string, weekend?: string, view?: string)
 function weekendPath(role: Role, weekend: string): string {
   const query = new URLSearchParams({ weekend });
   return role === "rider" ? `/trackside?${query}` : role === "manager" ? "/review" : `/pit?${query}`;
-}
-
-function sessionName(ledger: Ledger, { weekend, session }: Run): string {
-  return knownValue(ledger, sessionKind, `${weekend}/${session}`)?.name ?? session;
-}
-
-function riderName(ledger: Ledger, riderId: string): string {
-  return knownValue(ledger, riderKind, riderId)?.name ?? riderId;
-}
-
-function nameOf(ledger: Ledger, memberId: string): string {
-  return knownValue(ledger, memberKind, memberId)?.name ?? memberId;
 }
 
 function sentence(parts: readonly string[]): string {

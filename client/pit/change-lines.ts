@@ -2,7 +2,8 @@
 import { pit } from "#client/text/pit.ts";
 import { trade } from "#client/text/trade.ts";
 import { formatMoment, formatQuantity } from "#client/widgets/format.ts";
-import { bikeName, provenanceInWords } from "#client/widgets/provenance-in-words.ts";
+import { bikeName, memberName } from "#client/widgets/names.ts";
+import { provenanceInWords } from "#client/widgets/provenance-in-words.ts";
 import { type Ledger, settledValue } from "#core/ledger/ledger.ts";
 import { answeredRun } from "#core/planning/changelog-text.ts";
 import type { TypedQuantity } from "#core/quantity/unit.ts";
@@ -11,7 +12,7 @@ import { type Change, changelog } from "#core/weekend/changelog.ts";
 import { settingKey } from "#core/weekend/on-the-bike.ts";
 import { runKind, settingKind } from "#core/weekend/record-kinds.ts";
 import type { Setting } from "#core/weekend/setting.ts";
-import { memberName, runName } from "./names.ts";
+import { runName } from "./names.ts";
 
 export interface ChangeLine {
   readonly id: string;

@@ -2,13 +2,13 @@
 import { pit } from "#client/text/pit.ts";
 import { trade } from "#client/text/trade.ts";
 import { formatMoment, formatQuantity } from "#client/widgets/format.ts";
+import { memberName } from "#client/widgets/names.ts";
 import { provenanceInWords } from "#client/widgets/provenance-in-words.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import type { LedgerRecord } from "#core/ledger/record.ts";
 import type { Occasion } from "#core/planning/entries.ts";
 import { dimensionOf, type TypedQuantity } from "#core/quantity/unit.ts";
 import type { Setting } from "#core/weekend/setting.ts";
-import { memberName } from "./names.ts";
 
 export interface ClaimLine {
   readonly id: string;

@@ -5,6 +5,7 @@ import { sentBack } from "#client/text/sent-back.ts";
 import { spareBike } from "#client/text/spare-bike.ts";
 import { trade } from "#client/text/trade.ts";
 import { weekend } from "#client/text/weekend.ts";
+import { memberName } from "#client/widgets/names.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { isPlaceInDispute, type OpenDispute, openDisputes } from "#core/planning/open-disputes.ts";
 import { serviceKind, servicePlanKind } from "#core/planning/service-kinds.ts";
@@ -21,7 +22,6 @@ import {
   settingKind,
   weekendKind,
 } from "#core/weekend/record-kinds.ts";
-import { memberName } from "./names.ts";
 
 export interface DisputeLine {
   readonly id: string;

@@ -9,7 +9,7 @@ import { trade } from "#client/text/trade.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { type LedgerRecord, splitSubject } from "#core/ledger/record.ts";
-import { canTakeBack, ownHeads } from "#core/planning/own-acts.ts";
+import { type Actor, canTakeBack, ownHeads } from "#core/planning/own-acts.ts";
 import { serviceKind } from "#core/planning/service-kinds.ts";
 import type { Service } from "#core/service/service-record.ts";
 import { parseSettingKey } from "#core/weekend/on-the-bike.ts";
@@ -18,11 +18,9 @@ import type { Setting } from "#core/weekend/setting.ts";
 import { bikeHeads, describeBikeAct, isMounting, wholeMove } from "./bikes/own-bike-acts.ts";
 import { workName } from "./service-lines.ts";
 
-/** Whose acts: one member on one device, for one rider. */
-export interface Actor {
+/** Whose acts, and for which rider. */
+export interface ActorForRider extends Actor {
   readonly riderId: string;
-  readonly memberId: string;
-  readonly deviceId: string;
 }
 
 export interface OwnAction {
@@ -33,7 +31,7 @@ export interface OwnAction {
 }
 
 /** The last own act, if it can be taken back. An undo is no act of its own; what settled a dispute has no one value before it. */
-export function lastOwnAction(ledger: Ledger, actor: Actor): OwnAction | undefined {
+export function lastOwnAction(ledger: Ledger, actor: ActorForRider): OwnAction | undefined {
   const own = ownOfRider(ledger, actor);
   const last = own[0];
   if (!last) return undefined;
@@ -52,7 +50,7 @@ function recordsOf(
   return together.some(isMounting) ? wholeMove(ledger, last.batch) : together;
 }
 
-function ownOfRider(ledger: Ledger, actor: Actor): readonly LedgerRecord[] {
+function ownOfRider(ledger: Ledger, actor: ActorForRider): readonly LedgerRecord[] {
   const isOwn = (key: string) => key.startsWith(`${actor.riderId}/`);
   const heads = ownHeads(ledger, [settingKind, decisionKind, serviceKind], actor, isOwn);
   const ofBikes = bikeHeads(ledger, actor.riderId).filter(

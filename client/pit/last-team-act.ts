@@ -1,10 +1,10 @@
 /** The last own act about the whole team or its weekends, in words. */
 import { ownActs } from "#client/text/own-acts.ts";
+import { riderName } from "#client/widgets/names.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { type LedgerRecord, splitSubject } from "#core/ledger/record.ts";
-import { lastBatch, type Member, ownHeads } from "#core/planning/own-acts.ts";
+import { type Actor, lastBatch, ownHeads } from "#core/planning/own-acts.ts";
 import { riderKind } from "#core/team/record-kinds.ts";
-import { knownValue } from "#core/team/roster.ts";
 import {
   conditionsKind,
   courseKind,
@@ -23,8 +23,8 @@ export interface TeamAct {
 }
 
 /** It with all that was written with it; undefined while there is none, or part of it was changed since. */
-export function lastTeamAct(ledger: Ledger, member: Member): TeamAct | undefined {
-  const records = lastBatch(ledger, ownHeads(ledger, kinds, member));
+export function lastTeamAct(ledger: Ledger, actor: Actor): TeamAct | undefined {
+  const records = lastBatch(ledger, ownHeads(ledger, kinds, actor));
   const [record] = records ?? [];
   return records && record && { what: nameOf(ledger, record), ids: records.map(({ id }) => id) };
 }
@@ -32,15 +32,14 @@ export function lastTeamAct(ledger: Ledger, member: Member): TeamAct | undefined
 function nameOf(ledger: Ledger, { subject }: LedgerRecord): string {
   const { kind, key } = splitSubject(subject);
   const owner = key.split("/")[0] ?? key;
-  const rider = knownValue(ledger, riderKind, owner)?.name ?? owner;
   switch (kind) {
     case courseKind.kind:
     case conditionsKind.kind:
       return ownActs.course;
     case riderKind.kind:
-      return ownActs.rider(rider);
+      return ownActs.rider(riderName(ledger, owner));
     case noRunKind.kind:
-      return ownActs.noRun(rider);
+      return ownActs.noRun(riderName(ledger, owner));
     default:
       return ownActs.weekend;
   }

@@ -3,6 +3,7 @@ import { common } from "#client/text/common.ts";
 import { pit } from "#client/text/pit.ts";
 import { trade } from "#client/text/trade.ts";
 import { formatMoment, formatNumber, formatQuantity } from "#client/widgets/format.ts";
+import { memberName } from "#client/widgets/names.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import type { PartServiceStatus } from "#core/planning/service-status.ts";
 import type { TypedQuantity } from "#core/quantity/unit.ts";
@@ -13,7 +14,6 @@ import type { ServiceWork } from "#core/service/service-work.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import type { SetupValues } from "#core/team/baseline.ts";
 import { grounds } from "#core/team/ground.ts";
-import { memberName } from "./names.ts";
 
 export type ServicePlace = PartServiceStatus["place"];
 

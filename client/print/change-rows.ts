@@ -3,7 +3,7 @@ import { trade } from "#client/text/trade.ts";
 import { weekendReport } from "#client/text/weekend-report.ts";
 import { adjusterLabel } from "#client/widgets/adjuster-label.ts";
 import { formatMoment, formatNumber, formatQuantity } from "#client/widgets/format.ts";
-import { memberName } from "#client/widgets/member-name.ts";
+import { memberName } from "#client/widgets/names.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import type { ChangeOutcome } from "#core/planning/change-outcome.ts";
 import type { ReportedChanges } from "#core/planning/weekend-report.ts";

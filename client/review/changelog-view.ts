@@ -4,16 +4,13 @@ import { review } from "#client/text/review.ts";
 import { trade } from "#client/text/trade.ts";
 import { adjusterLabel } from "#client/widgets/adjuster-label.ts";
 import { formatMoment, formatQuantity } from "#client/widgets/format.ts";
-import { memberName } from "#client/widgets/member-name.ts";
+import { memberName, riderName, sessionName } from "#client/widgets/names.ts";
 import { provenanceInWords } from "#client/widgets/provenance-in-words.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { approvals } from "#core/planning/baseline-approvals.ts";
 import { answeredRun } from "#core/planning/changelog-text.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
-import { riderKind } from "#core/team/record-kinds.ts";
-import { knownValue } from "#core/team/roster.ts";
 import { type Change, changelog } from "#core/weekend/changelog.ts";
-import { programme } from "#core/weekend/programme.ts";
 import { type LoggedRun, loggedRuns } from "#core/weekend/runs.ts";
 
 export interface ChangeLine {
@@ -68,7 +65,7 @@ function settingLine(ledger: Ledger, change: Change, runs: ReadonlyMap<string, L
     after: before === "" ? words.firstSet(to) : before === to ? words.still(to) : to,
     why: [
       provenanceInWords(ledger, change.cause, change.to === undefined) ?? trade.cause(change),
-      ...(run ? [words.answers(sessionName(ledger, run), formatMoment(run.at))] : []),
+      ...(run ? [words.answers(sessionName(ledger, run.run), formatMoment(run.at))] : []),
       ...(change.standing === "reported" && change.current ? [words.reported] : []),
     ],
   };
@@ -84,10 +81,6 @@ function authorOf(
     at,
     when: formatMoment(at),
     who: memberName(ledger, by),
-    rider: knownValue(ledger, riderKind, riderId)?.name ?? riderId,
+    rider: riderName(ledger, riderId),
   };
-}
-
-function sessionName(ledger: Ledger, { run }: LoggedRun): string {
-  return programme(ledger, run.weekend)?.sessions.find(({ id }) => id === run.session)?.session.name ?? run.session;
 }

@@ -2,7 +2,7 @@
 import { baselineReview } from "#client/text/baseline-review.ts";
 import { review } from "#client/text/review.ts";
 import { formatMoment } from "#client/widgets/format.ts";
-import { memberName } from "#client/widgets/member-name.ts";
+import { memberName } from "#client/widgets/names.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { baselineEvidence, runsByRider } from "#core/planning/baseline-evidence.ts";
 import { type BaselineOutlier, baselineOutliers } from "#core/planning/baseline-outliers.ts";

@@ -3,15 +3,15 @@ import { common } from "#client/text/common.ts";
 import { review } from "#client/text/review.ts";
 import { adjusterLabel } from "#client/widgets/adjuster-label.ts";
 import { formatMoment, formatQuantity } from "#client/widgets/format.ts";
-import { memberName } from "#client/widgets/member-name.ts";
+import { bikeName, memberName } from "#client/widgets/names.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import type { LedgerRecord } from "#core/ledger/record.ts";
 import { type BaselineDifference, compareBaselines } from "#core/planning/baseline-review.ts";
 import { type AdjusterPath, adjusterPaths } from "#core/team/adjuster.ts";
 import type { Baseline } from "#core/team/baseline.ts";
 import type { CourseType } from "#core/team/course-type.ts";
-import { baselineKind, bikeKind } from "#core/team/record-kinds.ts";
-import { knownValue, type RiderBike } from "#core/team/roster.ts";
+import { baselineKind } from "#core/team/record-kinds.ts";
+import type { RiderBike } from "#core/team/roster.ts";
 import { programme } from "#core/weekend/programme.ts";
 import { differenceInWords } from "./difference-in-words.ts";
 
@@ -98,7 +98,7 @@ function factsOf(ledger: Ledger, mounted: RiderBike, record: LedgerRecord<Baseli
   const { value } = record;
   if (!value) return [who, words.withdrawn(record.voided?.reason ?? "")];
   const weekend = value.weekend === undefined ? undefined : programme(ledger, value.weekend)?.weekend.name;
-  const bike = knownValue(ledger, bikeKind, value.bike)?.name ?? value.bike;
+  const bike = bikeName(ledger, value.bike);
   return [
     who,
     ...whyOf(record),

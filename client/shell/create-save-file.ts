@@ -3,10 +3,9 @@ import { createSignal } from "solid-js";
 import type { Device } from "#client/device/create-device.ts";
 import type { DocumentSummary } from "#client/device/hand-off/bundle.ts";
 import { handOff } from "#client/text/hand-off.ts";
+import { riderName } from "#client/widgets/names.ts";
 import { parseDocumentName } from "#core/ledger/documents.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
-import { riderKind } from "#core/team/record-kinds.ts";
-import { knownValue } from "#core/team/roster.ts";
 import { canShare, download, handOffFile, handOffFileName } from "./hand-off-file.ts";
 import { bundleProblemText } from "./hand-off-problem-text.ts";
 
@@ -67,5 +66,5 @@ export function documentLines(ledger: Ledger, documents: readonly DocumentSummar
 function documentInWords(ledger: Ledger, name: string): string {
   const scope = parseDocumentName(name);
   if (scope?.scope !== "rider") return handOff.save.team;
-  return handOff.save.rider(knownValue(ledger, riderKind, scope.rider)?.name ?? scope.rider, scope.year);
+  return handOff.save.rider(riderName(ledger, scope.rider), scope.year);
 }

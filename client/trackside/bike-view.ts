@@ -2,7 +2,7 @@
 import { trackside } from "#client/text/trackside.ts";
 import { entryField, numberIn } from "#client/widgets/entry-field.ts";
 import { formatMoment, formatQuantity } from "#client/widgets/format.ts";
-import { memberName } from "#client/widgets/member-name.ts";
+import { memberName } from "#client/widgets/names.ts";
 import { type Current, type Ledger, settledValue } from "#core/ledger/ledger.ts";
 import { dimensionOf } from "#core/quantity/unit.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";

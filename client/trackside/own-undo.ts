@@ -8,13 +8,13 @@ import { ownActs } from "#client/text/own-acts.ts";
 import { pit } from "#client/text/pit.ts";
 import { adjusterLabel } from "#client/widgets/adjuster-label.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
+import { sessionName } from "#client/widgets/names.ts";
 import { recordProblemText } from "#client/widgets/record-problem-text.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { type LedgerRecord, splitSubject } from "#core/ledger/record.ts";
 import { lastBatch, ownHeads } from "#core/planning/own-acts.ts";
-import { knownValue } from "#core/team/roster.ts";
 import { parseSettingKey } from "#core/weekend/on-the-bike.ts";
-import { decisionKind, runKind, sessionKind, settingKind } from "#core/weekend/record-kinds.ts";
+import { decisionKind, runKind, settingKind } from "#core/weekend/record-kinds.ts";
 import type { Run } from "#core/weekend/run.ts";
 import type { Setting } from "#core/weekend/setting.ts";
 
@@ -62,10 +62,10 @@ function nameOf(ledger: Ledger, { subject, value }: LedgerRecord): string | unde
     const setting = value as Setting | undefined;
     const path = parseSettingKey(key)?.path;
     return setting?.standing === "reported" && path
-      ? ownActs.change(adjusterLabel(path), formatQuantity(setting.quantity))
+      ? pit.undo.setting(adjusterLabel(path), formatQuantity(setting.quantity))
       : undefined;
   }
   if (ledger.current(decisionKind, key).state !== "absent") return undefined;
   const run = value as Run | undefined;
-  return run && ownActs.run(knownValue(ledger, sessionKind, `${run.weekend}/${run.session}`)?.name ?? run.session);
+  return run && ownActs.run(sessionName(ledger, run));
 }

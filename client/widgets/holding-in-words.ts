@@ -1,7 +1,7 @@
 /** Where an entry is proven to be, in one sentence. */
 import { common } from "#client/text/common.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
-import { memberName } from "./member-name.ts";
+import { memberName } from "./names.ts";
 
 /** The server, and the devices that hold it. */
 export interface EntryHolding {

@@ -6,7 +6,7 @@ import type { LedgerRecord } from "#core/ledger/record.ts";
 import type { CourseType } from "#core/team/course-type.ts";
 import type { SentBack } from "#core/team/sent-back.ts";
 import { formatMoment } from "./format.ts";
-import { memberName } from "./member-name.ts";
+import { memberName } from "./names.ts";
 
 /** One note, with the record that holds it. */
 export interface SendBackNote {

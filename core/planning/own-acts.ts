@@ -3,8 +3,8 @@ import type { RecordKind } from "#core/ledger/kind.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { type LedgerRecord, splitSubject } from "#core/ledger/record.ts";
 
-/** Whose acts. */
-export interface Member {
+/** Whose acts: one member on one device. */
+export interface Actor {
   readonly memberId: string;
   readonly deviceId: string;
 }
@@ -39,7 +39,7 @@ function holdsAlone(ledger: Ledger, heads: readonly LedgerRecord[], id: string):
 export function ownHeads(
   ledger: Ledger,
   kinds: readonly RecordKind[],
-  { memberId, deviceId }: Member,
+  { memberId, deviceId }: Actor,
   isMeant: (key: string) => boolean = () => true,
 ): readonly LedgerRecord[] {
   return kinds

@@ -1,7 +1,7 @@
 /** The bikes of one rider, with what is on each, and all places that somebody has to look at. */
-import { memberName } from "#client/pit/names.ts";
 import { spareBike as words } from "#client/text/spare-bike.ts";
 import { formatMoment } from "#client/widgets/format.ts";
+import { memberName } from "#client/widgets/names.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { placesOf } from "#core/team/parts-on-bike.ts";
 import { type Place, places } from "#core/team/place.ts";

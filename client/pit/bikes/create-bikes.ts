@@ -2,7 +2,7 @@
 import { type Accessor, createMemo } from "solid-js";
 import type { RiderBench } from "#client/pit/create-rider-bench.ts";
 import { spareBike as words } from "#client/text/spare-bike.ts";
-import { bikeName } from "#client/widgets/provenance-in-words.ts";
+import { bikeName } from "#client/widgets/names.ts";
 import type { Mounting } from "#core/team/mounting.ts";
 import { mountingKind, riderKind } from "#core/team/record-kinds.ts";
 import { knownValue } from "#core/team/roster.ts";

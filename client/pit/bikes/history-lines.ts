@@ -1,9 +1,8 @@
 /** What was done to one part, bike by bike, in words. */
-import { memberName } from "#client/pit/names.ts";
 import { spareBike } from "#client/text/spare-bike.ts";
 import { trade } from "#client/text/trade.ts";
 import { formatMoment, formatQuantity } from "#client/widgets/format.ts";
-import { bikeName } from "#client/widgets/provenance-in-words.ts";
+import { bikeName, memberName } from "#client/widgets/names.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { partHistory } from "#core/planning/part-history.ts";
 

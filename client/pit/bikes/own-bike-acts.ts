@@ -1,6 +1,6 @@
 /** What this member did on this device with a rider's bikes: moved a part, copied a setup, said which bike is ridden. */
 import { spareBike } from "#client/text/spare-bike.ts";
-import { bikeName, partName } from "#client/widgets/provenance-in-words.ts";
+import { bikeName, partName } from "#client/widgets/names.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { type LedgerRecord, splitSubject } from "#core/ledger/record.ts";
 import { provenanceOf } from "#core/team/provenance.ts";

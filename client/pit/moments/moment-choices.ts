@@ -1,9 +1,9 @@
 /** The moments of a bike's changelog to choose from, in words. */
-
-import { memberName, valueText } from "#client/pit/names.ts";
+import { valueText } from "#client/pit/names.ts";
 import { moments as words } from "#client/text/moments.ts";
 import { trade } from "#client/text/trade.ts";
 import { formatMoment, formatQuantity } from "#client/widgets/format.ts";
+import { memberName } from "#client/widgets/names.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import { beforeWeekend, type MadeTogether, type Moment, momentsOf } from "#core/planning/bike-at-moment.ts";
 import type { RiderBike } from "#core/team/roster.ts";

@@ -1,7 +1,7 @@
 /** Who says what of a weekend and its sessions, where two people have entered different values. */
-import { memberName } from "#client/pit/names.ts";
 import { weekend as words } from "#client/text/weekend.ts";
 import { formatMoment } from "#client/widgets/format.ts";
+import { memberName } from "#client/widgets/names.ts";
 import type { RecordKind } from "#core/ledger/kind.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
 import type { LedgerRecord } from "#core/ledger/record.ts";

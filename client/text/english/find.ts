@@ -15,6 +15,5 @@ export const find = {
   run: (rider: string, session: string) => `${rider}: ${session}`,
   service: (rider: string, part: string, work: string) => `${rider}: ${part}, ${work}`,
   works: { "bath oil": "bath oil", complete: "complete service" },
-  nothing: "no value",
   notYet: "Say who you are first.",
 };

@@ -1,7 +1,6 @@
 /** English names of what one did oneself and can take back, beside those at a rider's bench. */
 export const ownActs = {
   run: (session: string) => `your run in ${session}`,
-  change: (adjuster: string, value: string) => `${adjuster} ${value}`,
   course: "course and conditions",
   weekend: "the weekend and its sessions",
   rider: (name: string) => `details of ${name}`,

@@ -19,6 +19,5 @@ export const find: Said<typeof english> = {
   run: (rider: string, session: string) => `${rider} : ${session}`,
   service: (rider: string, part: string, work: string) => `${rider} : ${part}, ${work}`,
   works: { "bath oil": "huile de graissage", complete: "révision complète" },
-  nothing: "aucune valeur",
   notYet: "Dis d’abord qui tu es.",
 };

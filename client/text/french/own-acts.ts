@@ -4,7 +4,6 @@ import type { Said } from "../spoken.ts";
 
 export const ownActs: Said<typeof english> = {
   run: (session) => `ton run (${session})`,
-  change: (adjuster, value) => `${adjuster} ${value}`,
   course: "piste et conditions",
   weekend: "le week-end et ses séances",
   rider: (name) => `les données de ${name}`,

@@ -18,6 +18,5 @@ export const find: Said<typeof model> = {
   run: (rider: string, session: string) => `${rider}: ${session}`,
   service: (rider: string, part: string, work: string) => `${rider}: ${part}, ${work}`,
   works: { "bath oil": "Schmieröl", complete: "kompletter Service" },
-  nothing: "kein Wert",
   notYet: "Sag zuerst, wer du bist.",
 };

@@ -4,7 +4,6 @@ import type { Said } from "../spoken.ts";
 
 export const ownActs: Said<typeof english> = {
   run: (session) => `dein Lauf in ${session}`,
-  change: (adjuster, value) => `${adjuster} ${value}`,
   course: "Strecke und Bedingungen",
   weekend: "das Wochenende und seine Sessions",
   rider: (name) => `Angaben zu ${name}`,

@@ -19,6 +19,5 @@ export const find: Said<typeof english> = {
   run: (rider: string, session: string) => `${rider}: ${session}`,
   service: (rider: string, part: string, work: string) => `${rider}: ${part}, ${work}`,
   works: { "bath oil": "olio di lubrificazione", complete: "revisione completa" },
-  nothing: "nessun valore",
   notYet: "Prima di’ chi sei.",
 };

@@ -4,7 +4,6 @@ import type { Said } from "../spoken.ts";
 
 export const ownActs: Said<typeof english> = {
   run: (session) => `la tua run (${session})`,
-  change: (adjuster, value) => `${adjuster} ${value}`,
   course: "pista e condizioni",
   weekend: "il weekend e le sue sessioni",
   rider: (name) => `i dati di ${name}`,

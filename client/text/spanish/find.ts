@@ -19,6 +19,5 @@ export const find: Said<typeof model> = {
   run: (rider: string, session: string) => `${rider}: ${session}`,
   service: (rider: string, part: string, work: string) => `${rider}: ${part}, ${work}`,
   works: { "bath oil": "aceite de lubricación", complete: "mantenimiento completo" },
-  nothing: "ningún valor",
   notYet: "Di antes quién eres.",
 };

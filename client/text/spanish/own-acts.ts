@@ -4,7 +4,6 @@ import type { Said } from "../spoken.ts";
 
 export const ownActs: Said<typeof english> = {
   run: (session) => `tu bajada en ${session}`,
-  change: (adjuster, value) => `${adjuster} ${value}`,
   course: "pista y condiciones",
   weekend: "el fin de semana y sus sesiones",
   rider: (name) => `los datos de ${name}`,

@@ -1,7 +1,7 @@
 import { afterEach, describe, expect, test } from "vitest";
 import { goBackEntries, goBackPlan, goBackValue, tickEntries } from "#client/pit/bench-entries.ts";
 import { byHandEntries } from "#client/pit/by-hand.ts";
-import { type Actor, lastOwnAction } from "#client/pit/last-own-action.ts";
+import { type ActorForRider, lastOwnAction } from "#client/pit/last-own-action.ts";
 import { onTheBikeText, rowFacts } from "#client/pit/row-facts.ts";
 import { showUnits } from "#client/text/shown-units.ts";
 import { trade } from "#client/text/trade.ts";
@@ -14,7 +14,7 @@ import { loggedRuns } from "#core/weekend/runs.ts";
 import { enterCourse, type TeamLedger, teamLedger, written } from "#tests/builders/team-ledger.ts";
 import { arriveFromElsewhere, keyOf, MAIN, occasionFor, REBOUND, SECONDARY, sheetFor } from "./pit-team.ts";
 
-const actor: Actor = { riderId: "alder", memberId: "mia", deviceId: "mia" };
+const actor: ActorForRider = { riderId: "alder", memberId: "mia", deviceId: "mia" };
 
 function write(writer: Writer, result: EntriesResult) {
   if (!result.ok) throw new Error(result.problem.type);
