@@ -4,6 +4,8 @@ import { defineConfig } from "vitest/config";
 /** Screens need Solid's browser build; servers need Node's own builds. So the two run as two projects. */
 export default defineConfig({
   test: {
+    // All cores: with the default of one less, a machine of two runs one file at a time.
+    maxWorkers: "100%",
     // The simulation lets devices come back with numbers that are taken, and Yjs says so thousands of times.
     onConsoleLog: (log) => (log.includes("[yjs] Changed the client-id") ? false : undefined),
     projects: [
