@@ -34,6 +34,8 @@ export function createFind(device: Pick<Device, "ledger" | "member">): Finding {
   const [isSearching, setSearching] = createSignal(false);
   const [isCut, setCut] = createSignal(false);
   const role = () => device.member()?.role ?? "rider";
+  /** The words to which what is shown is the answer. */
+  let shownFor: string | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let kept:
     | { readonly ledger: Ledger; readonly size: number; readonly byRider: Map<string, readonly Entry[]> }
@@ -65,21 +67,27 @@ export function createFind(device: Pick<Device, "ledger" | "member">): Finding {
     const items = findableNames(ledger);
     const names = items.map((item) => entryOf(ledger, item)).filter(holds);
     const riders = items.flatMap((item) => (item.type === "rider" ? item.riderId : []));
+    // Records that arrive while somebody reads what was found must not take it away under the finger.
+    const isAgain = found() !== undefined && wanted.join(" ") === shownFor;
+    const show = (rest: readonly Entry[]): void => {
+      setFound([...names, ...rest].slice(0, MOST_SHOWN).map(({ line }) => line));
+      setCut(names.length + rest.length > MOST_SHOWN);
+      shownFor = wanted.join(" ");
+    };
     let rest: readonly Entry[] = [];
     const step = (index: number): void => {
       const riderId = riders[index];
       if (riderId === undefined) {
+        if (isAgain) show(rest);
         setSearching(false);
         return;
       }
       rest = latest([...rest, ...entriesOf(ledger, riderId).filter(holds)]);
-      setFound([...names, ...rest].slice(0, MOST_SHOWN).map(({ line }) => line));
-      setCut(names.length + rest.length > MOST_SHOWN);
+      if (!isAgain) show(rest);
       timer = setTimeout(() => step(index + 1), 0);
     };
     setSearching(true);
-    setFound(names.slice(0, MOST_SHOWN).map(({ line }) => line));
-    setCut(names.length > MOST_SHOWN);
+    if (!isAgain) show([]);
     timer = setTimeout(() => step(0), 0);
   };
 

@@ -1,8 +1,9 @@
 import { A } from "@solidjs/router";
-import { For, onMount, Show } from "solid-js";
+import { onMount, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
 import { common } from "#client/text/common.ts";
 import { find as words } from "#client/text/find.ts";
+import { EachByKey } from "#client/widgets/each-by-key.tsx";
 import { createFind, MOST_SHOWN } from "./create-find.ts";
 import "./find.css";
 
@@ -44,19 +45,19 @@ export function FindScreen() {
                 </Show>
               </p>
               <ul class="plain stack">
-                <For each={found()}>
+                <EachByKey each={found()} keyOf={({ key }) => key}>
                   {(line) => (
                     <li>
-                      <A href={line.path} class="find-line">
-                        <span class="tag">{line.kind}</span>
-                        <strong>{line.title}</strong>
-                        <Show when={line.details !== ""}>
-                          <span>{line.details}</span>
+                      <A href={line().path} class="find-line">
+                        <span class="tag">{line().kind}</span>
+                        <strong>{line().title}</strong>
+                        <Show when={line().details !== ""}>
+                          <span>{line().details}</span>
                         </Show>
                       </A>
                     </li>
                   )}
-                </For>
+                </EachByKey>
               </ul>
             </>
           )}

@@ -2,6 +2,7 @@ import { For, Show } from "solid-js";
 import { pit } from "#client/text/pit.ts";
 import { screenAwake } from "#client/text/screen-awake.ts";
 import { trade } from "#client/text/trade.ts";
+import { EachByKey } from "#client/widgets/each-by-key.tsx";
 import { createKeepAwake, pageScreen } from "#client/widgets/keep-awake.ts";
 import { makeOneTouch } from "#client/widgets/one-touch.ts";
 import type { BenchStep } from "#core/advice/bench-sequence.ts";
@@ -9,7 +10,6 @@ import type { SetupSheet } from "#core/planning/setup-sheet.ts";
 import { tickEntries } from "./bench-entries.ts";
 import { BenchStepRow } from "./bench-step-row.tsx";
 import type { RiderBench } from "./create-rider-bench.ts";
-import { EachByKey } from "./each-by-key.tsx";
 import { valueText } from "./names.ts";
 import { WorkCautions } from "./work-cautions.tsx";
 

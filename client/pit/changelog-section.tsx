@@ -1,12 +1,12 @@
 import { createSignal, Show } from "solid-js";
 import { moments } from "#client/text/moments.ts";
 import { pit } from "#client/text/pit.ts";
+import { EachByKey } from "#client/widgets/each-by-key.tsx";
 import { holdingInWords } from "#client/widgets/holding-in-words.ts";
 import { ChangeFilters } from "./change-filters.tsx";
 import type { ChangeLine } from "./change-lines.ts";
 import { createChangeFilter } from "./create-change-filter.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
-import { EachByKey } from "./each-by-key.tsx";
 import { MomentsSection } from "./moments/moments-section.tsx";
 import { firstPage, nextPage } from "./page-size.ts";
 import { WhoHas } from "./who-has.tsx";

@@ -2,10 +2,10 @@ import { createMemo, createSignal, Show } from "solid-js";
 import { common } from "#client/text/common.ts";
 import { pit } from "#client/text/pit.ts";
 import { trade } from "#client/text/trade.ts";
+import { EachByKey } from "#client/widgets/each-by-key.tsx";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import { createDispute } from "./create-dispute.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
-import { EachByKey } from "./each-by-key.tsx";
 import { ReadingForm } from "./reading-form.tsx";
 
 /** One adjuster of which two people say different things, until somebody has looked. */

@@ -1,7 +1,7 @@
 import { Show } from "solid-js";
 import { pit } from "#client/text/pit.ts";
+import { EachByKey } from "#client/widgets/each-by-key.tsx";
 import type { RiderBench } from "./create-rider-bench.ts";
-import { EachByKey } from "./each-by-key.tsx";
 import { RunCard } from "./run-card.tsx";
 
 /** The rider's runs of the weekend: those to answer first. */

@@ -2,6 +2,7 @@ import { A } from "@solidjs/router";
 import { createMemo, For, Show } from "solid-js";
 import { pit } from "#client/text/pit.ts";
 import { trade } from "#client/text/trade.ts";
+import { EachByKey } from "#client/widgets/each-by-key.tsx";
 import { Problem } from "#client/widgets/problem.tsx";
 import type { Adjustment, Advice, AdviceInput } from "#core/advice/adjustment.ts";
 import { adviceOnRun } from "#core/planning/run-advice.ts";
@@ -9,7 +10,6 @@ import type { LoggedRun } from "#core/weekend/runs.ts";
 import { causeLine, settingLine } from "./adjustment-text.ts";
 import { AdjustmentView } from "./adjustment-view.tsx";
 import type { RiderBench } from "./create-rider-bench.ts";
-import { EachByKey } from "./each-by-key.tsx";
 import { WhyNot } from "./why-not.tsx";
 
 /** Advice on one run, or what is missing for it. */

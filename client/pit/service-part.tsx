@@ -1,6 +1,6 @@
 import { For, Show } from "solid-js";
 import { pit } from "#client/text/pit.ts";
-import { EachByKey } from "./each-by-key.tsx";
+import { EachByKey } from "#client/widgets/each-by-key.tsx";
 import type { LastLine, ServicePartLine, WorkLine } from "./service-lines.ts";
 
 /** One part: each of its works with hours and state, and that its service was done. */

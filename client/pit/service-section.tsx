@@ -1,9 +1,9 @@
 import { createSignal, For, Show } from "solid-js";
 import { pit } from "#client/text/pit.ts";
 import { Caution } from "#client/widgets/caution.tsx";
+import { EachByKey } from "#client/widgets/each-by-key.tsx";
 import type { RiderBench } from "./create-rider-bench.ts";
 import { createService } from "./create-service.ts";
-import { EachByKey } from "./each-by-key.tsx";
 import type { ServicePlace } from "./service-lines.ts";
 import { ServiceModal } from "./service-modal.tsx";
 import { ServicePart } from "./service-part.tsx";

@@ -4,6 +4,7 @@ import { useDevice } from "#client/device/device-context.tsx";
 import { baselineReview } from "#client/text/baseline-review.ts";
 import { common } from "#client/text/common.ts";
 import { review } from "#client/text/review.ts";
+import { EachByKey } from "#client/widgets/each-by-key.tsx";
 import { formatQuantity } from "#client/widgets/format.ts";
 import { today } from "#client/widgets/today.ts";
 import { courseTypes } from "#core/team/course-type.ts";
@@ -34,30 +35,30 @@ export function MatrixScreen() {
               </tr>
             </thead>
             <tbody>
-              <For each={rows()}>
-                {({ mounted, cells }) => (
+              <EachByKey each={rows()} keyOf={({ mounted }) => mounted.riderId}>
+                {(row) => (
                   <tr>
                     <th scope="row">
-                      <A class="rider-link" href={`/review/rider/${mounted.riderId}`}>
-                        {mounted.rider.name}
+                      <A class="rider-link" href={`/review/rider/${row().mounted.riderId}`}>
+                        {row().mounted.rider.name}
                       </A>
                       <div class="small plain-weight">
-                        <Show when={mounted.rider.plate}>
+                        <Show when={row().mounted.rider.plate}>
                           {(plate) => <span>{review.matrix.plate(plate())}, </span>}
                         </Show>
-                        {formatQuantity(mounted.rider.mass)}
+                        {formatQuantity(row().mounted.rider.mass)}
                       </div>
                     </th>
-                    <For each={cells}>
+                    <EachByKey each={row().cells} keyOf={({ type }) => type}>
                       {(cell) => (
                         <td>
-                          <MatrixCell cell={cell} riderId={mounted.riderId} rider={mounted.rider.name} />
+                          <MatrixCell cell={cell()} riderId={row().mounted.riderId} rider={row().mounted.rider.name} />
                         </td>
                       )}
-                    </For>
+                    </EachByKey>
                   </tr>
                 )}
-              </For>
+              </EachByKey>
             </tbody>
           </table>
         </Show>

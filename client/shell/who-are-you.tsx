@@ -3,6 +3,7 @@ import { createMemo, For, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
 import { common } from "#client/text/common.ts";
 import { handOff } from "#client/text/hand-off.ts";
+import { EachByKey } from "#client/widgets/each-by-key.tsx";
 import { roles } from "#core/team/people.ts";
 import { members } from "#core/team/roster.ts";
 import { DeviceFacts } from "./device-facts.tsx";
@@ -31,17 +32,17 @@ export function WhoAreYou() {
             <section>
               <h2>{common.roles[role]}</h2>
               <div class="row">
-                <For each={everybody().filter((entry) => entry.member.role === role)}>
+                <EachByKey each={everybody().filter((entry) => entry.member.role === role)} keyOf={({ id }) => id}>
                   {(entry) => (
                     <button
                       type="button"
-                      onClick={() => choose(entry.id)}
-                      aria-pressed={device.memberId() === entry.id}
+                      onClick={() => choose(entry().id)}
+                      aria-pressed={device.memberId() === entry().id}
                     >
-                      {entry.member.name}
+                      {entry().member.name}
                     </button>
                   )}
-                </For>
+                </EachByKey>
               </div>
             </section>
           )}

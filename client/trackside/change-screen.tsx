@@ -1,8 +1,9 @@
 import { A, useNavigate } from "@solidjs/router";
-import { type Accessor, createMemo, createSignal, For, Show } from "solid-js";
+import { type Accessor, createMemo, createSignal, Show } from "solid-js";
 import { useDevice } from "#client/device/device-context.tsx";
 import { common } from "#client/text/common.ts";
 import { trackside } from "#client/text/trackside.ts";
+import { EachByKey } from "#client/widgets/each-by-key.tsx";
 import { Problem } from "#client/widgets/problem.tsx";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import type { RiderBike } from "#core/team/roster.ts";
@@ -57,21 +58,21 @@ function ChangeForm(props: { at: RiderAtHand; mounted: Accessor<RiderBike> }) {
           <>
             <p>{trackside.change.which}</p>
             <div class="columns">
-              <For each={places()}>
-                {({ place, adjusters }) => (
+              <EachByKey each={places()} keyOf={({ place }) => place}>
+                {(there) => (
                   <section class="stack">
-                    <h2>{common.places[place]}</h2>
-                    <For each={adjusters}>
+                    <h2>{common.places[there().place]}</h2>
+                    <EachByKey each={there().adjusters} keyOf={(adjuster) => adjuster.path}>
                       {(adjuster) => (
-                        <button type="button" class="adjuster-button" onClick={() => choose(adjuster.path)}>
-                          <span>{common.adjusters[adjuster.found.adjuster.kind]}</span>
-                          <span class="value">{adjuster.now}</span>
+                        <button type="button" class="adjuster-button" onClick={() => choose(adjuster().path)}>
+                          <span>{common.adjusters[adjuster().found.adjuster.kind]}</span>
+                          <span class="value">{adjuster().now}</span>
                         </button>
                       )}
-                    </For>
+                    </EachByKey>
                   </section>
                 )}
-              </For>
+              </EachByKey>
             </div>
             <A class="button" href={`/trackside${props.at.query()}`}>
               {trackside.change.back}

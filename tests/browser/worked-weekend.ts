@@ -4,6 +4,8 @@ import type { Person } from "./person.ts";
 import { screens as devices, openPits, type Pits } from "./pits.ts";
 
 export interface WorkedWeekend {
+  /** Of the pit laptop. */
+  readonly port: number;
   readonly mechanic: Person;
   readonly rider: Person;
   readonly manager: Person;
@@ -44,7 +46,7 @@ async function work(pits: Pits): Promise<WorkedWeekend> {
   await mechanic.sees(/In dispute: Fork low-speed compression/);
   await manager.sees("Baselines by rider and course type");
   await manager.syncSays("On the server");
-  return { mechanic, rider, manager, close: () => pits.close() };
+  return { port: pits.laptop.port, mechanic, rider, manager, close: () => pits.close() };
 }
 
 async function logRun(rider: Person): Promise<void> {

@@ -1,7 +1,7 @@
 import { For, Show } from "solid-js";
-import { EachByKey } from "#client/pit/each-by-key.tsx";
 import { spareBike as words } from "#client/text/spare-bike.ts";
 import { Caution } from "#client/widgets/caution.tsx";
+import { EachByKey } from "#client/widgets/each-by-key.tsx";
 import { makeOneTouch } from "#client/widgets/one-touch.ts";
 import type { Bikes } from "./create-bikes.ts";
 

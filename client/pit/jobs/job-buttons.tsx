@@ -1,5 +1,6 @@
-import { For, Show } from "solid-js";
+import { Show } from "solid-js";
 import { jobQueue as words } from "#client/text/job-queue.ts";
+import { EachByKey } from "#client/widgets/each-by-key.tsx";
 import { createJobButtons } from "./create-job-buttons.ts";
 import type { JobQueueState, QueueRow } from "./create-job-queue.ts";
 import type { JobView } from "./job-view.ts";
@@ -26,13 +27,13 @@ export function JobButtons(props: {
           </button>
         )}
       </Show>
-      <For each={buttons.others()}>
+      <EachByKey each={buttons.others()} keyOf={({ id }) => id}>
         {(other) => (
-          <button type="button" class="pit-job-other" onClick={(event) => buttons.press(other, event.timeStamp)}>
-            {other.label}
+          <button type="button" class="pit-job-other" onClick={(event) => buttons.press(other(), event.timeStamp)}>
+            {other().label}
           </button>
         )}
-      </For>
+      </EachByKey>
       <Show when={buttons.isChangedSince()}>
         <p>{words.changedSince}</p>
       </Show>

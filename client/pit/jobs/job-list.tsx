@@ -2,7 +2,7 @@ import { Show } from "solid-js";
 import { jobQueue as words } from "#client/text/job-queue.ts";
 import { Caution } from "#client/widgets/caution.tsx";
 import { createSettling } from "#client/widgets/create-settling.ts";
-import { EachByKey } from "../each-by-key.tsx";
+import { EachByKey } from "#client/widgets/each-by-key.tsx";
 import type { JobQueueState } from "./create-job-queue.ts";
 import { JobRow } from "./job-row.tsx";
 import type { JobContext } from "./job-touch.ts";

@@ -2,7 +2,7 @@ import { A } from "@solidjs/router";
 import { Show } from "solid-js";
 import { jobQueue as words } from "#client/text/job-queue.ts";
 import { pit } from "#client/text/pit.ts";
-import { EachByKey } from "../each-by-key.tsx";
+import { EachByKey } from "#client/widgets/each-by-key.tsx";
 import type { JobQueueState } from "./create-job-queue.ts";
 
 /** The way to every rider's bench, with how much there is to do at it. */
