@@ -10,7 +10,7 @@ import { splitSubject } from "#core/ledger/record.ts";
 import type { WithdrawEntry, WriteEntry, WriteOptions, WriteResult, Writer } from "#core/ledger/write.ts";
 import type { Member } from "#core/team/people.ts";
 import { memberKind } from "#core/team/record-kinds.ts";
-import { browserTimers, wakeOnReturn } from "./browser-time.ts";
+import { browserTimers, wakeOnReturn, whenIdle } from "./browser-time.ts";
 import { webSockets } from "./connection/socket.ts";
 import type { Holding } from "./document-replica.ts";
 import type { Bundle } from "./hand-off/bundle.ts";
@@ -60,15 +60,22 @@ export interface Device {
   codes: TeamDevice["codes"];
 }
 
+/** ms after which reading goes on all the same, and between two turns of it where the browser does not tell when it is idle. */
+const READ_ON_MS = 200;
+const READING_PAUSE_MS = 10;
+
+const whenFree = (act: () => void): void => whenIdle(act, READ_ON_MS, READING_PAUSE_MS);
+
 /** Opens the team on this device. Call it once, under the root. */
 export function createDevice(): Device {
   const storage = browserStorage();
   const socketOrigin = location.origin.replace(/^http/, "ws");
   const newId = monotonicFactory();
   const team = openTeamDevice({
-    storage: readInTurn(createIndexedDbStorage("pitslate"), browserTimers),
+    storage: readInTurn(createIndexedDbStorage("pitslate"), whenFree),
     openSocket: webSockets(`${socketOrigin}/sync`),
     timers: browserTimers,
+    whenIdle: whenFree,
     random: Math.random,
     tabsName: "pitslate",
     deviceId: deviceId(storage),

@@ -50,6 +50,9 @@ export interface DocumentReplica {
   close(): void;
 }
 
+/** Entries that are hashed in one turn while nobody waits for the answer. */
+const HASHES_A_TURN = 200;
+
 /** Where a record is proven to be on a disk. */
 export interface Holding {
   readonly server: boolean;
@@ -66,6 +69,8 @@ export interface DeviceSurroundings {
   readonly random: () => number;
   /** The id by which Yjs tells writers apart, new at each start; Yjs draws one when absent. */
   readonly clientId?: () => number;
+  /** Calls back when there is nothing more pressing to do, for what would hold up a touch; at the next turn when absent. */
+  readonly whenIdle?: (act: () => void) => void;
   /** Begins the name by which tabs of one browser tell each other of changes; absent for none. */
   readonly tabsName?: string;
 }
@@ -85,15 +90,17 @@ export interface ReplicaContext extends DeviceSurroundings {
 /** Opens `name` on this device; it connects by itself once its local copy has loaded. */
 export function openReplica(name: string, context: ReplicaContext): DocumentReplica {
   const { storage, openSocket, timers, random, tabsName, ledger, onFacts } = context;
+  const later = context.whenIdle ?? ((act: () => void) => void timers.after(0, act));
   const ydoc = new Y.Doc();
   if (context.clientId) ydoc.clientID = context.clientId();
   const clientId = context.clientId ?? (() => new Y.Doc().clientID);
   const document = connectDocument(ydoc, name, ledger, {
-    later: (turn) => void timers.after(0, turn),
+    later,
     onFed: () => onFacts(),
   });
   const digest = createContentDigest(ydoc);
   let connection: DocumentConnection | undefined;
+  let isClosed = false;
   const held = rememberHeld(name, storage, (before) => connection?.recall(before));
   // Nothing is written before the local copy has loaded, so there is nothing to tell either.
   const tabs = tabsName === undefined ? undefined : shareWithTabs(`${tabsName}/${name}`, ydoc);
@@ -108,27 +115,34 @@ export function openReplica(name: string, context: ReplicaContext): DocumentRepl
     },
     onLoaded: () => {
       tabs?.tell();
-      connection = connectToServer({
-        name,
-        ydoc,
-        digest,
-        clientId,
-        openSocket,
-        slots: context.slots,
-        rank: () => context.rankOf(name),
-        timers,
-        random,
-        onChange: () => {
-          onFacts();
-          receipts.consider();
-        },
-        onProven: held.keep,
-        onReceipts: (heard) => receipts.hear(heard),
-      });
-      const before = held.before();
-      if (before) connection.recall(before);
+      connectOnceHashed();
     },
   });
+  /** The first thing that the server says is compared with all that is here: by then it is hashed, a part a turn. */
+  const connectOnceHashed = (): void => {
+    if (isClosed) return;
+    if (!digest.workAhead(HASHES_A_TURN)) return later(connectOnceHashed);
+    connection = connectToServer({
+      name,
+      ydoc,
+      digest,
+      clientId,
+      openSocket,
+      slots: context.slots,
+      rank: () => context.rankOf(name),
+      timers,
+      random,
+      onChange: () => {
+        onFacts();
+        receipts.consider();
+      },
+      onProven: held.keep,
+      onReceipts: (heard) => receipts.hear(heard),
+    });
+    const before = held.before();
+    if (before) connection.recall(before);
+    onFacts();
+  };
   const receipts = createDocumentReceipts({
     name,
     digest,
@@ -156,7 +170,8 @@ export function openReplica(name: string, context: ReplicaContext): DocumentRepl
       const facts = connection?.facts();
       const refusal = facts?.refusal;
       return {
-        loaded: isLoaded(),
+        // What the server was proven to hold before this start is known once that is hashed.
+        loaded: isLoaded() && connection !== undefined,
         storageFails: kept.isFailing(),
         unsaved: kept.unsaved(),
         connected: facts !== undefined && (facts.connected || facts.turn !== undefined),
@@ -189,6 +204,7 @@ export function openReplica(name: string, context: ReplicaContext): DocumentRepl
     holderChanged: receipts.consider,
     wake: () => connection?.wake(),
     close: () => {
+      isClosed = true;
       receipts.close();
       held.close();
       document.close();

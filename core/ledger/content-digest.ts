@@ -18,6 +18,8 @@ export type Clocks = ReadonlyMap<number, number>;
 export type ContentDigest = {
   /** 32 bytes for what stands below `clocks`; undefined while the document does not hold all of that. */
   at(clocks: Clocks): Uint8Array | undefined;
+  /** Hashes at most so many entries of those that the next question would have to; true when none is left. */
+  workAhead(most: number): boolean;
   /** How many entries are here: while it stays, so do the answers. */
   size(): number;
   /** Where the record of that id stands, more than once when it was added again; empty when it is not here. */
@@ -51,7 +53,8 @@ export function createContentDigest(ydoc: Y.Doc): ContentDigest {
     return content;
   };
 
-  const catchUp = (): void => {
+  const catchUp = (most = Number.POSITIVE_INFINITY): boolean => {
+    let left = most;
     for (const [client, structs] of ydoc.store.clients) {
       const lane = lanes.get(client) ?? [];
       if (lane.length === Y.getState(ydoc.store, client)) continue;
@@ -61,14 +64,18 @@ export function createContentDigest(ydoc: Y.Doc): ContentDigest {
         if (struct === undefined) break;
         const entries = struct instanceof Y.Item && struct.content instanceof Y.ContentAny ? struct.content.arr : [];
         for (let offset = lane.length - struct.id.clock; offset < struct.length; offset++) {
+          if (left === 0) return false;
+          left--;
           // What is no entry (a hostile server may send it) has a clock and no content.
           lane.push(offset < entries.length ? enter(entries[offset], { client, clock: lane.length }) : undefined);
         }
       }
     }
+    return true;
   };
 
   return {
+    workAhead: catchUp,
     at: (clocks) => {
       catchUp();
       for (const [client, clock] of clocks) if (clock > (lanes.get(client)?.length ?? 0)) return undefined;

@@ -15,8 +15,10 @@ export type ConnectedDocument = {
   close(): void;
 };
 
-/** Records that the ledger takes in one turn: on a slow phone more of them hold up a touch. */
-const RECORDS_A_TURN = 400;
+/** So many the ledger takes at once. */
+const RECORDS_AT_ONCE = 400;
+/** Of more, so many in one turn: on a slow phone more of them hold up a touch. */
+const RECORDS_A_TURN = 100;
 
 /** Feeding in turns, between which others get theirs. */
 export type Turns = {
@@ -47,7 +49,7 @@ export function connectDocument(ydoc: Y.Doc, documentName: string, ledger: Ledge
     else turns?.onFed();
   };
   const feed = (contents: readonly unknown[]): void => {
-    if (!turns || waiting.length + contents.length <= RECORDS_A_TURN) {
+    if (!turns || waiting.length + contents.length <= RECORDS_AT_ONCE) {
       add(contents);
       return;
     }

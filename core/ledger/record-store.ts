@@ -33,6 +33,8 @@ export type RecordStore = {
 /** A store without records. */
 export function createRecordStore(registry: KindRegistry): RecordStore {
   const holdingsById = new Map<string, Holding[]>();
+  /** Those with something to set aside, and their ids: what is set aside stays so, since nothing is ever removed. */
+  const spoiled = new Map<Holding, string>();
   const nameless = new Map<string, Unreadable>();
   let size = 0;
 
@@ -53,7 +55,8 @@ export function createRecordStore(registry: KindRegistry): RecordStore {
     const holding = holdings?.find((candidate) => candidate.realm === realm);
     const version: Version = { raw, reading, documents: [document] };
     if (holding === undefined) {
-      const next = { realm, versions: [version] };
+      const next: Holding = { realm, versions: [version] };
+      if (!reading.ok) spoiled.set(next, id);
       if (holdings === undefined) holdingsById.set(id, [next]);
       else holdings.push(next);
       size++;
@@ -71,6 +74,7 @@ export function createRecordStore(registry: KindRegistry): RecordStore {
     const [first] = holding.versions;
     const left = holding.versions.length === 1 && first?.reading.ok ? first.reading.record : undefined;
     holding.versions.push(version);
+    spoiled.set(holding, id);
     holding.byText.set(text, version);
     size++;
     return left === undefined ? { reading: conflict, changed: true } : { reading: conflict, changed: true, left };
@@ -83,9 +87,7 @@ export function createRecordStore(registry: KindRegistry): RecordStore {
       return readable.sort(teamFirst)[0];
     },
     unreadable: () => {
-      const named = [...holdingsById.entries()].flatMap(([id, holdings]) =>
-        holdings.flatMap((h) => setAside(id, h, registry)),
-      );
+      const named = [...spoiled].flatMap(([holding, id]) => setAside(id, holding, registry));
       const keyed = [...named, ...nameless.values()].map((entry) => ({
         entry,
         order: `${entry.document}\n${examineJson(entry.raw).text}`,

@@ -1,22 +1,24 @@
 /** Local copies are read one after the other, so that a screen is painted and a touch is answered in between. */
-import type { DeviceStorage, Timers } from "./device-storage.ts";
+import type { DeviceStorage } from "./device-storage.ts";
 
-/** ms between two of them: enough for a frame. */
-const PAUSE_MS = 20;
-
-/** The same storage, whose documents are read one at a time, in the order in which they are asked for. */
-export function readInTurn(storage: DeviceStorage, timers: Timers): DeviceStorage {
+/**
+ * The same storage, whose documents are read one at a time, in the order in which they are asked for. The first is handed
+ * over at once, since nothing can be shown without it; each later one when there is nothing more pressing to do.
+ * @param whenIdle calls back then
+ */
+export function readInTurn(storage: DeviceStorage, whenIdle: (act: () => void) => void): DeviceStorage {
   let last: Promise<unknown> | undefined;
-  const inTurn = <Read>(read: () => Promise<Read>): Promise<Read> => {
-    const before = last;
-    const next = before
-      ? before
-          .catch(() => {})
-          .then(() => new Promise<void>((resolve) => void timers.after(PAUSE_MS, resolve)))
-          .then(read)
-      : read();
-    last = next;
+  const load = (name: string): Promise<readonly Uint8Array[]> => {
+    const next =
+      last === undefined
+        ? storage.load(name)
+        : last.then(async () => {
+            const updates = await storage.load(name);
+            await new Promise<void>((resolve) => whenIdle(resolve));
+            return updates;
+          });
+    last = next.catch(() => {});
     return next;
   };
-  return { ...storage, load: (name) => inTurn(() => storage.load(name)) };
+  return { ...storage, load };
 }
