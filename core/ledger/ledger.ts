@@ -1,4 +1,5 @@
 import { type Current, judgeHeads } from "./current.ts";
+import { createKeyIndex } from "./key-index.ts";
 import type { KindRegistry, RecordKind } from "./kind.ts";
 import type { LedgerProblem } from "./problem.ts";
 import { type LedgerRecord, splitSubject, subjectOf } from "./record.ts";
@@ -25,8 +26,12 @@ export type Ledger = {
   current<Value>(kind: RecordKind<Value>, key: string): Current<Value>;
   /** The current records of a subject, sorted by id: what a writer that has them in view supersedes. */
   heads<Value>(kind: RecordKind<Value>, key: string): readonly LedgerRecord<Value>[];
-  /** Keys with at least one readable record, sorted. */
-  keys(kind: RecordKind): readonly string[];
+  /** Keys with at least one readable record, sorted; of one owner only those that begin `<owner>/`, or are it. */
+  keys(kind: RecordKind, owner?: string): readonly string[];
+  /** What stands before the slash in the keys of a kind, such as the riders who have runs; sorted. */
+  owners(kind: RecordKind): readonly string[];
+  /** Grows with each add that changed a readable record of that kind, or of one owner of it. */
+  stamp(kind: RecordKind, owner?: string): number;
   /** All readable records of a subject, causes before effects, otherwise by id. */
   history<Value>(kind: RecordKind<Value>, key: string): readonly LedgerRecord<Value>[];
   /** The readable record of that id. */
@@ -50,7 +55,7 @@ export type Ledger = {
 export function createLedger(registry: KindRegistry): Ledger {
   const store = createRecordStore(registry);
   const subjects = new Map<string, SubjectState>();
-  const keysByKind = new Map<string, KeySet>();
+  const index = createKeyIndex();
   const listeners = new Set<LedgerListener>();
   let revision = 0;
   let setAside: { readonly revision: number; readonly entries: readonly Unreadable[] } | undefined;
@@ -58,7 +63,8 @@ export function createLedger(registry: KindRegistry): Ledger {
   const enter = (record: LedgerRecord): void => {
     const { kind, key } = splitSubject(record.subject);
     const state = subjects.get(record.subject) ?? { records: new Map<string, LedgerRecord>() };
-    if (state.records.size === 0) keySetOf(keysByKind, kind).add(key);
+    if (state.records.size === 0) index.add(kind, key);
+    index.touch(kind, key);
     state.records.set(record.id, record);
     subjects.set(record.subject, { records: state.records });
   };
@@ -67,12 +73,13 @@ export function createLedger(registry: KindRegistry): Ledger {
     const { kind, key } = splitSubject(record.subject);
     const records = subjects.get(record.subject)?.records ?? new Map<string, LedgerRecord>();
     records.delete(record.id);
+    index.touch(kind, key);
     if (records.size > 0) {
       subjects.set(record.subject, { records });
       return;
     }
     subjects.delete(record.subject);
-    keySetOf(keysByKind, kind).remove(key);
+    index.remove(kind, key);
   };
 
   const addMany = (raws: readonly unknown[], document: string): readonly AddResult[] => {
@@ -119,7 +126,9 @@ export function createLedger(registry: KindRegistry): Ledger {
       const state = stateOf(kind, key);
       return (state === undefined ? [] : traceOf(state).heads) as readonly LedgerRecord<Value>[];
     },
-    keys: (kind) => keySetOf(keysByKind, kind.kind).sorted(),
+    keys: ({ kind }, owner) => index.keys(kind, owner),
+    owners: ({ kind }) => index.owners(kind),
+    stamp: ({ kind }, owner) => index.stamp(kind, owner),
     history: <Value>(kind: RecordKind<Value>, key: string) => {
       const state = stateOf(kind, key);
       return (state === undefined ? [] : traceOf(state).history) as readonly LedgerRecord<Value>[];
@@ -157,28 +166,3 @@ export function createLedger(registry: KindRegistry): Ledger {
 
 /** The readable records of one subject; what follows from them is worked out when asked for and kept until it changes. */
 type SubjectState = { readonly records: Map<string, LedgerRecord>; trace?: Supersession; current?: Current };
-
-type KeySet = { add(key: string): void; remove(key: string): void; sorted(): readonly string[] };
-
-function keySetOf(keysByKind: Map<string, KeySet>, kind: string): KeySet {
-  const known = keysByKind.get(kind);
-  if (known !== undefined) return known;
-  const keys = new Set<string>();
-  let inOrder: readonly string[] | undefined;
-  const created: KeySet = {
-    add: (key) => {
-      keys.add(key);
-      inOrder = undefined;
-    },
-    remove: (key) => {
-      keys.delete(key);
-      inOrder = undefined;
-    },
-    sorted: () => {
-      inOrder ??= [...keys].sort();
-      return inOrder;
-    },
-  };
-  keysByKind.set(kind, created);
-  return created;
-}

@@ -1,6 +1,7 @@
 /** How much riding stands behind a baseline. */
 import { readingAfter } from "#core/advice/bench-reading.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
+import { onceForEachState } from "#core/ledger/once-for-each-state.ts";
 import { convert, dimensionOf } from "#core/quantity/unit.ts";
 import type { Baseline } from "#core/team/baseline.ts";
 import { bikeKind } from "#core/team/record-kinds.ts";
@@ -20,7 +21,7 @@ export interface BaselineEvidence {
 type RiddenRun = Pick<LoggedRun, "run" | "riderId">;
 
 /** All runs of all weekends by rider, so that many baselines can be judged in one go. */
-export function runsByRider(ledger: Ledger): ReadonlyMap<string, readonly RiddenRun[]> {
+export const runsByRider = onceForEachState([runKind], (ledger): ReadonlyMap<string, readonly RiddenRun[]> => {
   const byRider = new Map<string, RiddenRun[]>();
   for (const key of ledger.keys(runKind)) {
     const run = knownValue(ledger, runKind, key);
@@ -31,7 +32,7 @@ export function runsByRider(ledger: Ledger): ReadonlyMap<string, readonly Ridden
     else byRider.set(riderId, [{ run, riderId }]);
   }
   return byRider;
-}
+});
 
 /**
  * The runs of the rider that were ridden with `baseline` on its bike. A run counts where, for every value of the baseline

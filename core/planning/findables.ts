@@ -74,12 +74,9 @@ export function findablesOfRider(ledger: Ledger, riderId: string): readonly Find
 }
 
 function factsOf<Value>(ledger: Ledger, kind: Parameters<typeof knownValue<Value>>[1], riderId: string) {
-  return ledger
-    .keys(kind)
-    .filter((key) => key.startsWith(`${riderId}/`))
-    .flatMap((key) => {
-      const value = knownValue(ledger, kind, key);
-      const first = ledger.history(kind, key)[0];
-      return value !== undefined && first ? [{ id: key.slice(riderId.length + 1), at: first.at, value }] : [];
-    });
+  return ledger.keys(kind, riderId).flatMap((key) => {
+    const value = knownValue(ledger, kind, key);
+    const first = ledger.history(kind, key)[0];
+    return value !== undefined && first ? [{ id: key.slice(riderId.length + 1), at: first.at, value }] : [];
+  });
 }

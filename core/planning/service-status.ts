@@ -1,5 +1,6 @@
 /** How service stands on a bike's parts, put together from the records. */
 import { type Ledger, settledValue } from "#core/ledger/ledger.ts";
+import { onceForEachState } from "#core/ledger/once-for-each-state.ts";
 import { type DoneService, partService, type WorkStatus } from "#core/service/part-service.ts";
 import { type RiddenRun, ridingRate } from "#core/service/riding-hours.ts";
 import { type ServicePlan, servicePlan } from "#core/service/service-plan.ts";
@@ -27,29 +28,32 @@ export function teamServicePlan(ledger: Ledger): ServicePlan {
 }
 
 /** The runs on each bike, by bike, whoever rode it. */
-export function runsByBike(ledger: Ledger): ReadonlyMap<string, readonly RiddenRun[]> {
-  const byBike = new Map<string, RiddenRun[]>();
-  for (const key of ledger.keys(runKind)) {
-    const run = knownValue(ledger, runKind, key);
-    const first = ledger.history(runKind, key)[0];
-    if (!run || !first) continue;
-    const ridden: RiddenRun = {
-      weekend: run.weekend,
-      session: run.session,
-      at: Date.parse(first.at),
-      timeSeconds: run.timeSeconds,
-      ground: knownValue(ledger, conditionsKind, `${run.weekend}/${run.session}`)?.ground,
-    };
-    const known = byBike.get(run.bike);
-    if (known) known.push(ridden);
-    else byBike.set(run.bike, [ridden]);
-  }
-  return byBike;
-}
+export const runsByBike = onceForEachState(
+  [runKind, conditionsKind],
+  (ledger): ReadonlyMap<string, readonly RiddenRun[]> => {
+    const byBike = new Map<string, RiddenRun[]>();
+    for (const key of ledger.keys(runKind)) {
+      const run = knownValue(ledger, runKind, key);
+      const first = ledger.history(runKind, key)[0];
+      if (!run || !first) continue;
+      const ridden: RiddenRun = {
+        weekend: run.weekend,
+        session: run.session,
+        at: Date.parse(first.at),
+        timeSeconds: run.timeSeconds,
+        ground: knownValue(ledger, conditionsKind, `${run.weekend}/${run.session}`)?.ground,
+      };
+      const known = byBike.get(run.bike);
+      if (known) known.push(ridden);
+      else byBike.set(run.bike, [ridden]);
+    }
+    return byBike;
+  },
+);
 
 /** All services that are written down and not taken back, oldest first. */
-export function allServices(ledger: Ledger): readonly DoneService[] {
-  return ledger
+export const allServices = onceForEachState([serviceKind], (ledger): readonly DoneService[] =>
+  ledger
     .keys(serviceKind)
     .flatMap((key): readonly DoneService[] => {
       const service = settledValue(ledger.current(serviceKind, key));
@@ -57,8 +61,8 @@ export function allServices(ledger: Ledger): readonly DoneService[] {
       if (!service || !first) return [];
       return [{ id: key.slice(key.indexOf("/") + 1), at: Date.parse(first.at), by: first.by, service }];
     })
-    .sort((a, b) => a.at - b.at || (a.id < b.id ? -1 : 1));
-}
+    .sort((a, b) => a.at - b.at || (a.id < b.id ? -1 : 1)),
+);
 
 /** A part with the bikes that it was on. */
 export interface PartOnItsWay {

@@ -4,6 +4,7 @@
  */
 import type { Cause } from "#core/ledger/cause.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
+import { onceForEachOwner, onceForEachState } from "#core/ledger/once-for-each-state.ts";
 import type { LedgerRecord } from "#core/ledger/record.ts";
 import type { TypedQuantity } from "#core/quantity/unit.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
@@ -43,17 +44,33 @@ export interface ChangelogFilter {
 
 /** The changes, newest first by the writers' clocks (ties by id). */
 export function changelog(ledger: Ledger, filter: ChangelogFilter = {}): readonly Change[] {
-  return ledger
-    .keys(settingKind)
+  const { riderId, weekend, path } = filter;
+  const all = riderId === undefined ? changesOfAll(ledger) : changesOfRider(ledger, riderId);
+  if (weekend === undefined && path === undefined) return all;
+  return all.filter(
+    (change) => (weekend === undefined || change.weekend === weekend) && (path === undefined || change.path === path),
+  );
+}
+
+const changesOfRider = onceForEachOwner([settingKind], (ledger, riderId): readonly Change[] =>
+  ledger
+    .keys(settingKind, riderId)
     .flatMap((key) => {
       const address = parseSettingKey(key);
-      if (!address) return [];
-      if (filter.riderId !== undefined && filter.riderId !== address.riderId) return [];
-      if (filter.path !== undefined && filter.path !== address.path) return [];
-      return changesOf(ledger, key, address);
+      return address ? changesOf(ledger, key, address) : [];
     })
-    .filter((change) => filter.weekend === undefined || change.weekend === filter.weekend)
-    .sort((a, b) => compareText(b.at, a.at) || compareText(b.id, a.id));
+    .sort(newestFirst),
+);
+
+const changesOfAll = onceForEachState([settingKind], (ledger): readonly Change[] =>
+  ledger
+    .owners(settingKind)
+    .flatMap((riderId) => changesOfRider(ledger, riderId))
+    .sort(newestFirst),
+);
+
+function newestFirst(a: Change, b: Change): number {
+  return compareText(b.at, a.at) || compareText(b.id, a.id);
 }
 
 /**

@@ -1,5 +1,7 @@
 /** Everything that two people have said differently, and that somebody has to look at. */
+import type { RecordKind } from "#core/ledger/kind.ts";
 import type { Ledger } from "#core/ledger/ledger.ts";
+import { onceForEachOwner } from "#core/ledger/once-for-each-state.ts";
 import type { LedgerRecord } from "#core/ledger/record.ts";
 
 export interface Dispute {
@@ -12,18 +14,25 @@ export interface Dispute {
 
 /** All open disputes of the kinds that the ledger understands, by kind and key. */
 export function disputes(ledger: Ledger): readonly Dispute[] {
-  const open: Dispute[] = [];
-  for (const kind of ledger.registry.kinds) {
-    for (const key of ledger.keys(kind)) {
-      const current = ledger.current(kind, key);
-      if (current.state !== "disputed") continue;
-      open.push({
-        kind: kind.kind,
-        key,
-        fields: current.fields ? Object.keys(current.fields) : undefined,
-        claims: current.claims,
-      });
-    }
+  return ledger.registry.kinds.flatMap((kind) =>
+    ledger.owners(kind).flatMap((owner) => disputesOf(kind)(ledger, owner)),
+  );
+}
+
+const disputesByKind = new WeakMap<RecordKind, (ledger: Ledger, owner: string) => readonly Dispute[]>();
+
+function disputesOf(kind: RecordKind): (ledger: Ledger, owner: string) => readonly Dispute[] {
+  let known = disputesByKind.get(kind);
+  if (known === undefined) {
+    known = onceForEachOwner([kind], (ledger, owner) =>
+      ledger.keys(kind, owner).flatMap((key): readonly Dispute[] => {
+        const current = ledger.current(kind, key);
+        if (current.state !== "disputed") return [];
+        const fields = current.fields ? Object.keys(current.fields) : undefined;
+        return [{ kind: kind.kind, key, fields, claims: current.claims }];
+      }),
+    );
+    disputesByKind.set(kind, known);
   }
-  return open;
+  return known;
 }

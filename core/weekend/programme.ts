@@ -1,5 +1,6 @@
 /** Views of a weekend: its venue, course, sessions and their conditions. */
 import { type Ledger, settledValue } from "#core/ledger/ledger.ts";
+import { onceForEachState } from "#core/ledger/once-for-each-state.ts";
 import { knownValue } from "#core/team/roster.ts";
 import type { Conditions } from "./conditions.ts";
 import type { Course } from "./course.ts";
@@ -25,15 +26,17 @@ export interface Programme {
 }
 
 /** All weekends, newest first; those that start on one day by id, so that every browser lists them alike. */
-export function weekends(ledger: Ledger): readonly { readonly id: string; readonly weekend: RaceWeekend }[] {
-  return ledger
-    .keys(weekendKind)
-    .flatMap((id) => {
-      const weekend = knownValue(ledger, weekendKind, id);
-      return weekend ? [{ id, weekend }] : [];
-    })
-    .sort((a, b) => compareText(b.weekend.startsOn, a.weekend.startsOn) || compareText(a.id, b.id));
-}
+export const weekends = onceForEachState(
+  [weekendKind],
+  (ledger): readonly { readonly id: string; readonly weekend: RaceWeekend }[] =>
+    ledger
+      .keys(weekendKind)
+      .flatMap((id) => {
+        const weekend = knownValue(ledger, weekendKind, id);
+        return weekend ? [{ id, weekend }] : [];
+      })
+      .sort((a, b) => compareText(b.weekend.startsOn, a.weekend.startsOn) || compareText(a.id, b.id)),
+);
 
 /** Days after its start for which a weekend counts as going on: the last session, and the drive home. */
 const DAYS_OF_A_WEEKEND = 4;
@@ -65,8 +68,7 @@ export function programme(ledger: Ledger, weekendId: string): Programme | undefi
   const weekend = knownValue(ledger, weekendKind, weekendId);
   if (!weekend) return undefined;
   const sessions = ledger
-    .keys(sessionKind)
-    .filter((key) => key.startsWith(`${weekendId}/`))
+    .keys(sessionKind, weekendId)
     .flatMap((key) => {
       const session = knownValue(ledger, sessionKind, key);
       if (!session) return [];
