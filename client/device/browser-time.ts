@@ -20,6 +20,27 @@ export function whenIdle(act: () => void, latestMs: number, pauseMs: number): vo
   else setTimeout(act, pauseMs);
 }
 
+/** ms between two turns of background work where the browser has no priorities: enough for a touch to come between. */
+const BACKGROUND_PAUSE_MS = 10;
+
+/**
+ * Calls back as soon as nothing more pressing waits: a touch, a timer, or a frame to paint. Unlike {@link whenIdle} it does
+ * not wait for idle periods, of which the browser has 20 in a second, so that work in many turns is done soon.
+ */
+export function inTheBackground(act: () => void): void {
+  // Older browsers have no scheduler.
+  const { scheduler } = globalThis as { scheduler?: Pick<Scheduler, "postTask"> };
+  if (scheduler) void scheduler.postTask(act, { priority: "background" });
+  else setTimeout(act, BACKGROUND_PAUSE_MS);
+}
+
+/** Calls back once what has been done so far is painted; a page that nobody sees paints nothing and is called soon. */
+export function afterPaint(act: () => void): void {
+  const soon = (): void => void setTimeout(act, 0);
+  if (document.visibilityState === "visible") requestAnimationFrame(soon);
+  else soon();
+}
+
 /** Calls `wake` when the network or the page is back: waiting for a timer would waste the seconds of a pit stop. */
 export function wakeOnReturn(wake: () => void): () => void {
   const whenVisible = (): void => {

@@ -10,7 +10,7 @@ import { splitSubject } from "#core/ledger/record.ts";
 import type { WithdrawEntry, WriteEntry, WriteOptions, WriteResult, Writer } from "#core/ledger/write.ts";
 import type { Member } from "#core/team/people.ts";
 import { memberKind } from "#core/team/record-kinds.ts";
-import { browserTimers, wakeOnReturn, whenIdle } from "./browser-time.ts";
+import { afterPaint, browserTimers, inTheBackground, wakeOnReturn } from "./browser-time.ts";
 import { webSockets } from "./connection/socket.ts";
 import type { Holding } from "./document-replica.ts";
 import type { Bundle } from "./hand-off/bundle.ts";
@@ -60,22 +60,16 @@ export interface Device {
   codes: TeamDevice["codes"];
 }
 
-/** ms after which reading goes on all the same, and between two turns of it where the browser does not tell when it is idle. */
-const READ_ON_MS = 200;
-const READING_PAUSE_MS = 10;
-
-const whenFree = (act: () => void): void => whenIdle(act, READ_ON_MS, READING_PAUSE_MS);
-
 /** Opens the team on this device. Call it once, under the root. */
 export function createDevice(): Device {
   const storage = browserStorage();
   const socketOrigin = location.origin.replace(/^http/, "ws");
   const newId = monotonicFactory();
   const team = openTeamDevice({
-    storage: readInTurn(createIndexedDbStorage("pitslate"), whenFree),
+    storage: readInTurn(createIndexedDbStorage("pitslate"), inTheBackground),
     openSocket: webSockets(`${socketOrigin}/sync`),
     timers: browserTimers,
-    whenIdle: whenFree,
+    inTheBackground,
     random: Math.random,
     tabsName: "pitslate",
     deviceId: deviceId(storage),
@@ -95,18 +89,34 @@ export function createDevice(): Device {
     const [first] = subjects;
     return first !== undefined && team.ledger.registry.find(splitSubject(first).kind)?.scope === "team";
   };
+  let wasLoaded = false;
+  let isDue = false;
+  let isClosed = false;
+  /** A press is answered before all that follows from what it wrote is worked out, and what comes together is worked out once. */
+  const followSoon = (): void => {
+    if (isDue) return;
+    isDue = true;
+    afterPaint(() => {
+      isDue = false;
+      if (!isClosed) setRevision(team.ledger.revision);
+    });
+  };
   const stops = [
     team.ledger.onChange((subjects) => {
+      if (wasLoaded && team.isLoaded()) followSoon();
       // While copies are read nobody works out anew what the next hundreds of records will change.
-      if (isAboutTeam(subjects) || team.isLoaded()) setRevision(team.ledger.revision);
+      else if (isAboutTeam(subjects)) setRevision(team.ledger.revision);
     }),
     team.onStatus(() => {
       setFacts((count) => count + 1);
-      if (team.isLoaded()) setRevision(team.ledger.revision);
+      const isLoaded = team.isLoaded();
+      if (isLoaded && !wasLoaded) setRevision(team.ledger.revision);
+      wasLoaded = isLoaded;
     }),
   ];
   const sleepless = wakeOnReturn(team.wake);
   onCleanup(() => {
+    isClosed = true;
     sleepless();
     for (const stop of stops) stop();
     team.close();

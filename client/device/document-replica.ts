@@ -50,7 +50,10 @@ export interface DocumentReplica {
   close(): void;
 }
 
-/** Entries that are hashed in one turn while nobody waits for the answer. */
+const TEAM_RECORDS_AT_ONCE = 400;
+
+/** Entries that are hashed as soon as the local copy is read, and in each later turn of what is more than that. */
+const HASHES_AT_ONCE = 50;
 const HASHES_A_TURN = 200;
 
 /** Where a record is proven to be on a disk. */
@@ -69,8 +72,8 @@ export interface DeviceSurroundings {
   readonly random: () => number;
   /** The id by which Yjs tells writers apart, new at each start; Yjs draws one when absent. */
   readonly clientId?: () => number;
-  /** Calls back when there is nothing more pressing to do, for what would hold up a touch; at the next turn when absent. */
-  readonly whenIdle?: (act: () => void) => void;
+  /** Calls back when nothing more pressing waits, for what would hold up a touch; at the next turn when absent. */
+  readonly inTheBackground?: (act: () => void) => void;
   /** Begins the name by which tabs of one browser tell each other of changes; absent for none. */
   readonly tabsName?: string;
 }
@@ -90,13 +93,15 @@ export interface ReplicaContext extends DeviceSurroundings {
 /** Opens `name` on this device; it connects by itself once its local copy has loaded. */
 export function openReplica(name: string, context: ReplicaContext): DocumentReplica {
   const { storage, openSocket, timers, random, tabsName, ledger, onFacts } = context;
-  const later = context.whenIdle ?? ((act: () => void) => void timers.after(0, act));
+  const later = context.inTheBackground ?? ((act: () => void) => void timers.after(0, act));
   const ydoc = new Y.Doc();
   if (context.clientId) ydoc.clientID = context.clientId();
   const clientId = context.clientId ?? (() => new Y.Doc().clientID);
   const document = connectDocument(ydoc, name, ledger, {
     later,
     onFed: () => onFacts(),
+    // Nothing can be shown before the ledger has the team.
+    atOnce: name === "team" ? TEAM_RECORDS_AT_ONCE : 0,
   });
   const digest = createContentDigest(ydoc);
   let connection: DocumentConnection | undefined;
@@ -109,19 +114,24 @@ export function openReplica(name: string, context: ReplicaContext): DocumentRepl
     ydoc,
     storage,
     timers,
+    inTheBackground: later,
     onChange: () => {
       onFacts();
       receipts.consider();
     },
     onLoaded: () => {
       tabs?.tell();
-      connectOnceHashed();
+      if (digest.workAhead(HASHES_AT_ONCE)) connect();
+      else later(connectOnceHashed);
     },
   });
   /** The first thing that the server says is compared with all that is here: by then it is hashed, a part a turn. */
   const connectOnceHashed = (): void => {
     if (isClosed) return;
-    if (!digest.workAhead(HASHES_A_TURN)) return later(connectOnceHashed);
+    if (digest.workAhead(HASHES_A_TURN)) connect();
+    else later(connectOnceHashed);
+  };
+  const connect = (): void => {
     connection = connectToServer({
       name,
       ydoc,

@@ -6,10 +6,13 @@ import { trade } from "#client/text/trade.ts";
 import { type EntryField, entryField, numberIn } from "#client/widgets/entry-field.ts";
 import { formatQuantity } from "#client/widgets/format.ts";
 import { recordProblemText } from "#client/widgets/record-problem-text.ts";
+import type { WithdrawEntry, WriteEntry } from "#core/ledger/write.ts";
 import type { TypedQuantity } from "#core/quantity/unit.ts";
 import type { AdjusterPath } from "#core/team/adjuster.ts";
 import { mountedAdjuster, mountedAdjusters } from "#core/team/roster.ts";
+import { settingKind } from "#core/weekend/record-kinds.ts";
 import type { LoggedRun } from "#core/weekend/runs.ts";
+import type { Setting } from "#core/weekend/setting.ts";
 import { type ByHandDraft, byHandEntries } from "./by-hand.ts";
 import type { RiderBench } from "./create-rider-bench.ts";
 
@@ -71,13 +74,14 @@ export function createByHand(bench: RiderBench, path: AdjusterPath, run?: Logged
       }
       const wrote = bench.device.write(entries.entries);
       if (!wrote.ok) setProblem(recordProblemText(wrote.problem));
-      else bench.acts.wrote(wrote, pit.byHand.saved(trade.adjuster(draft().path), savedText()));
+      else bench.acts.wrote(wrote, pit.byHand.saved(trade.adjuster(draft().path), savedText(entries.entries)));
       return wrote.ok;
     },
   };
 
-  function savedText(): string {
-    const now = nowAt(draft().path);
-    return now ? formatQuantity(now) : "";
+  /** What has been written, which the bench shows a frame later. */
+  function savedText(entries: readonly (WriteEntry | WithdrawEntry)[]): string {
+    const entry = entries.find(({ kind }) => kind.kind === settingKind.kind);
+    return entry && "value" in entry ? formatQuantity((entry.value as Setting).quantity) : "";
   }
 }

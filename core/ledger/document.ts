@@ -15,15 +15,15 @@ export type ConnectedDocument = {
   close(): void;
 };
 
-/** So many the ledger takes at once. */
-const RECORDS_AT_ONCE = 400;
-/** Of more, so many in one turn: on a slow phone more of them hold up a touch. */
+/** Records that the ledger takes in one turn: on a slow phone more of them hold up a touch. */
 const RECORDS_A_TURN = 100;
 
 /** Feeding in turns, between which others get theirs. */
 export type Turns = {
   /** Does the next turn later. */
   later(turn: () => void): void;
+  /** Up to so many records are taken at once where that is more than fit in one turn. */
+  readonly atOnce?: number;
   /** Called when the ledger has all of it. */
   readonly onFed: () => void;
 };
@@ -49,7 +49,7 @@ export function connectDocument(ydoc: Y.Doc, documentName: string, ledger: Ledge
     else turns?.onFed();
   };
   const feed = (contents: readonly unknown[]): void => {
-    if (!turns || waiting.length + contents.length <= RECORDS_AT_ONCE) {
+    if (!turns || waiting.length + contents.length <= Math.max(RECORDS_A_TURN, turns.atOnce ?? 0)) {
       add(contents);
       return;
     }

@@ -159,6 +159,7 @@ describe("IndexedDB", () => {
       ydoc,
       storage,
       timers: { now: () => 0, after: () => () => {} },
+      inTheBackground: (act) => act(),
       onChange: () => failing.push(kept?.isFailing() ?? false),
       onLoaded: () => {},
     });

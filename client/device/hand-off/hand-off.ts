@@ -101,7 +101,10 @@ export function createHandOff(context: HandOffContext): HandOff {
         replica.merge(update);
         return replica;
       });
-      await when(() => merged.every(({ facts }) => facts().unsaved === 0 || facts().storageFails));
+      // What was taken in is shown, and saved as far as the storage lets it be.
+      await when(() =>
+        merged.every(({ isLoaded, facts }) => isLoaded() && (facts().unsaved === 0 || facts().storageFails)),
+      );
       return { ok: true, news: compared.news, saved: merged.every(({ facts }) => facts().unsaved === 0) };
     },
   };

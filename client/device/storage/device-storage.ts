@@ -6,7 +6,7 @@
 export interface DeviceStorage {
   /** Names of the documents that may be kept here; as many as the device can tell. */
   documents(): Promise<readonly string[]>;
-  /** Every update of a document, oldest first; none for a document that was never kept. */
+  /** Every update of a document, oldest first, a large one perhaps in parts; none for a document that was never kept. */
   load(document: string): Promise<readonly Uint8Array[]>;
   /** Keeps one more update. */
   append(document: string, update: Uint8Array): Promise<void>;

@@ -9,6 +9,10 @@
 import { type DBSchema, type IDBPDatabase, openDB } from "idb";
 import * as Y from "yjs";
 import type { DeviceStorage } from "./device-storage.ts";
+import { splitUpdate } from "./split-update.ts";
+
+/** An update of at least so many bytes is kept in parts, which are read in turns. */
+const LARGE_BYTES = 65_536;
 
 interface Layout extends DBSchema {
   updates: { key: number; value: Uint8Array };
@@ -70,14 +74,19 @@ export function createIndexedDbStorage(prefix: string): DeviceStorage {
     append: (document, update) =>
       within(document, async (database) => {
         const transaction = database.transaction("updates", "readwrite", { durability: "strict" });
-        await Promise.all([transaction.store.add(update), transaction.done]);
+        const parts = update.length < LARGE_BYTES ? [update] : splitUpdate(update);
+        await Promise.all([...parts.map((part) => transaction.store.add(part)), transaction.done]);
       }),
     compact: (document, state) =>
       within(document, async (database) => {
         const transaction = database.transaction("updates", "readwrite", { durability: "strict" });
         const kept = await transaction.store.getAll();
-        const joined = Y.mergeUpdates([...kept, state]);
-        await Promise.all([transaction.store.clear(), transaction.store.add(joined), transaction.done]);
+        const parts = splitUpdate(Y.mergeUpdates([...kept, state]));
+        await Promise.all([
+          transaction.store.clear(),
+          ...parts.map((part) => transaction.store.add(part)),
+          transaction.done,
+        ]);
       }),
     loadNote: (document, note) =>
       within(document, async (database) => {

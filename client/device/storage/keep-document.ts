@@ -19,6 +19,9 @@ const ATTEMPTS_BEFORE_GOING_ON = 3;
 const FIRST_RETRY_MS = 250;
 const LONGEST_RETRY_MS = 30_000;
 
+/** Bytes of updates that are read in one turn. */
+const BYTES_A_TURN = 65_536;
+
 export interface KeptDocument {
   /** The local copy has been read, or cannot be had: the document may be written to. */
   isLoaded(): boolean;
@@ -36,13 +39,23 @@ export interface KeepContext {
   readonly ydoc: Y.Doc;
   readonly storage: DeviceStorage;
   readonly timers: Timers;
+  /** Calls back when nothing more pressing waits. */
+  readonly inTheBackground: (act: () => void) => void;
   readonly onChange: () => void;
   /** Called once, when the document may be written to. */
   readonly onLoaded: () => void;
 }
 
 /** Reads the local copy into `ydoc`, and from then on keeps every update of it, wherever it comes from. */
-export function keepDocument({ name, ydoc, storage, timers, onChange, onLoaded }: KeepContext): KeptDocument {
+export function keepDocument({
+  name,
+  ydoc,
+  storage,
+  timers,
+  inTheBackground,
+  onChange,
+  onLoaded,
+}: KeepContext): KeptDocument {
   let loaded = false;
   /** The storage has answered: before that nothing is written to it. */
   let readable = false;
@@ -79,12 +92,11 @@ export function keepDocument({ name, ydoc, storage, timers, onChange, onLoaded }
       return;
     }
     if (closed) return;
-    // Yjs writes down what a transaction did for whoever listens, which takes as long as reading it: here nobody needs it.
-    ydoc.off("update", keep);
-    ydoc.transact(() => {
-      for (const update of updates) Y.applyUpdate(ydoc, update, own);
-    }, own);
-    ydoc.on("update", keep);
+    for (const [index, turn] of turnsOf(updates).entries()) {
+      if (index > 0) await new Promise<void>((resolve) => inTheBackground(resolve));
+      if (closed) return;
+      apply(turn);
+    }
     length = updates.length;
     // What came in before the disk could be read is not on it; then the write that follows tells.
     if (waiting.length === 0 && losses === mended) saved = localClocks(ydoc);
@@ -93,6 +105,15 @@ export function keepDocument({ name, ydoc, storage, timers, onChange, onLoaded }
     if (!loaded) start();
     void write();
     compactSoon();
+  };
+
+  const apply = (updates: readonly Uint8Array[]): void => {
+    // Yjs writes down what a transaction did for whoever listens, which takes as long as reading it: here nobody needs it.
+    ydoc.off("update", keep);
+    ydoc.transact(() => {
+      for (const update of updates) Y.applyUpdate(ydoc, update, own);
+    }, own);
+    ydoc.on("update", keep);
   };
 
   const start = (): void => {
@@ -171,4 +192,19 @@ export function keepDocument({ name, ydoc, storage, timers, onChange, onLoaded }
       callOffCompaction?.();
     },
   };
+}
+
+/** Updates in the order in which they were kept, so many together as can be read before a touch is answered. */
+function turnsOf(updates: readonly Uint8Array[]): readonly (readonly Uint8Array[])[] {
+  const turns: Uint8Array[][] = [];
+  let bytes = Number.POSITIVE_INFINITY;
+  for (const update of updates) {
+    if (bytes + update.length > BYTES_A_TURN) {
+      turns.push([]);
+      bytes = 0;
+    }
+    turns.at(-1)?.push(update);
+    bytes += update.length;
+  }
+  return turns;
 }

@@ -3,10 +3,10 @@ import type { DeviceStorage } from "./device-storage.ts";
 
 /**
  * The same storage, whose documents are read one at a time, in the order in which they are asked for. The first is handed
- * over at once, since nothing can be shown without it; each later one when there is nothing more pressing to do.
- * @param whenIdle calls back then
+ * over at once, since nothing can be shown without it; each later one when nothing more pressing waits.
+ * @param inTheBackground calls back then
  */
-export function readInTurn(storage: DeviceStorage, whenIdle: (act: () => void) => void): DeviceStorage {
+export function readInTurn(storage: DeviceStorage, inTheBackground: (act: () => void) => void): DeviceStorage {
   let last: Promise<unknown> | undefined;
   const load = (name: string): Promise<readonly Uint8Array[]> => {
     const next =
@@ -14,7 +14,7 @@ export function readInTurn(storage: DeviceStorage, whenIdle: (act: () => void) =
         ? storage.load(name)
         : last.then(async () => {
             const updates = await storage.load(name);
-            await new Promise<void>((resolve) => whenIdle(resolve));
+            await new Promise<void>((resolve) => inTheBackground(resolve));
             return updates;
           });
     last = next.catch(() => {});

@@ -84,6 +84,7 @@ function keep(storage: DeviceStorage) {
     ydoc,
     storage,
     timers: time,
+    inTheBackground: (act) => void time.after(0, act),
     onChange: () => {},
     onLoaded: () => {
       loads += 1;
@@ -99,6 +100,25 @@ async function onDisk(disk: DeviceStorage): Promise<readonly unknown[]> {
 }
 
 describe("a kept document", () => {
+  test("is read a part a turn where it is large, and is not loaded before all of it is read", async () => {
+    const { storage, disk } = failingStorage();
+    const long = "x".repeat(40_000);
+    for (const name of ["a", "b", "c"]) {
+      const written = new Y.Doc();
+      written.getArray("records").push([`${name}${long}`]);
+      await disk.append("team", Y.encodeStateAsUpdate(written));
+    }
+    const { kept, ydoc, time, loads } = keep(storage);
+    const lengths: number[] = [];
+    ydoc.on("afterTransaction", () => lengths.push(ydoc.getArray("records").length));
+    for (let turn = 0; turn < 5; turn++) {
+      expect(kept.isLoaded()).toBe(ydoc.getArray("records").length === 3);
+      await time.pass(0);
+    }
+    expect([...new Set(lengths)]).toEqual([0, 1, 2, 3]);
+    expect(loads()).toBe(1);
+  });
+
   test("counts an entry as unsaved until its write is done", async () => {
     const { storage, disk } = failingStorage();
     const { kept, time, push } = keep(storage);

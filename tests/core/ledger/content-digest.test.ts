@@ -99,6 +99,24 @@ describe("the digest of a document's content", () => {
     expect(createContentDigest(ydoc).at(new Map([[2, 0]]))).toBeDefined();
   });
 
+  it("is the same when it was worked out ahead, some entries at a time, while more came in", () => {
+    fc.assert(
+      fc.property(writing, writing, fc.integer({ min: 1, max: 6 }), (turns, later, most) => {
+        const ydoc = written(turns);
+        const digest = createContentDigest(ydoc);
+        let rounds = 0;
+        for (; !digest.workAhead(most); rounds++) {
+          if (rounds === 1) Y.applyUpdate(ydoc, Y.encodeStateAsUpdate(written(later)));
+        }
+        expect(rounds).toBeGreaterThanOrEqual(Math.ceil(turns.length / most) - 1);
+        expect(digest.size()).toBe(
+          Y.decodeUpdate(Y.encodeStateAsUpdate(ydoc)).structs.reduce((n, s) => n + s.length, 0),
+        );
+        expect(hex(digest.at(clocksOf(ydoc)))).toBe(hex(createContentDigest(ydoc).at(clocksOf(ydoc))));
+      }),
+    );
+  });
+
   it("passes over what a hostile peer puts beside the records", () => {
     const ydoc = new Y.Doc();
     ydoc.getArray("records").push([{ id: "a" }]);

@@ -28,7 +28,9 @@ export function emptyDevice(id: string, shows: "all" | readonly string[] = "all"
   const opened = openTeamDevice({
     storage: createMemoryStorage(),
     openSocket: () => ({ send: () => {}, close: () => {} }),
+    // What is put off by a time never comes; only what is done in turns goes on.
     timers: { now: () => MORNING, after: () => () => {} },
+    inTheBackground: (act) => void setImmediate(act),
     random: () => 0.5,
     clientId: () => clientId++,
     deviceId: id,
