@@ -1,8 +1,7 @@
 import { Route } from "@solidjs/router";
-import { withWords } from "#client/text/load-words.ts";
 import { lazyScreens } from "#client/widgets/lazy-screens.ts";
+import { loadPit } from "./load-pit.ts";
 
-export const loadPit = withWords(() => import("./pit-screens.ts"));
 const screen = lazyScreens(loadPit);
 
 /** The pit workplace. */

@@ -1,8 +1,7 @@
 import { Route } from "@solidjs/router";
-import { withWords } from "#client/text/load-words.ts";
 import { lazyScreens } from "#client/widgets/lazy-screens.ts";
+import { loadReview } from "./load-review.ts";
 
-export const loadReview = withWords(() => import("./review-screens.ts"));
 const screen = lazyScreens(loadReview);
 
 /** The review workplace: baselines, their versions, and what was changed. */

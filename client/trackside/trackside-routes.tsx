@@ -1,8 +1,7 @@
 import { Route } from "@solidjs/router";
-import { withWords } from "#client/text/load-words.ts";
 import { lazyScreens } from "#client/widgets/lazy-screens.ts";
+import { loadTrackside } from "./load-trackside.ts";
 
-export const loadTrackside = withWords(() => import("./trackside-screens.ts"));
 const screen = lazyScreens(loadTrackside);
 
 /** The trackside workplace: what a rider needs between two runs. */
