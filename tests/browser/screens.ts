@@ -14,9 +14,11 @@ export interface Screen {
 const weekend = "?weekend=kestrel-ridge-2026";
 const bench = `/pit/rider/alder${weekend}`;
 const press = (name: string | RegExp) => (page: Page) => page.getByRole("button", { name }).first().click();
+/** What is folded away may be made only once the browser has said that it was opened. */
 const openAll = (page: Page) =>
-  page.evaluate(() => {
+  page.evaluate(async () => {
     for (const details of document.querySelectorAll("details")) details.open = true;
+    await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve, 0)));
   });
 
 const lookFor = async (page: Page, words: string): Promise<void> => {

@@ -70,6 +70,11 @@ function open() {
     acts: createActs(device),
   };
   close = render(() => <MomentsSection bench={bench} />, document.body);
+  expect(document.querySelector("select")).toBeNull();
+  const details = document.querySelector("details") as HTMLDetailsElement;
+  details.open = true;
+  // A browser says so by itself; jsdom does not.
+  details.dispatchEvent(new Event("toggle"));
   return bench;
 }
 
