@@ -10,10 +10,10 @@ import type { Job } from "#core/planning/jobs/job.ts";
 import { canTakeBack } from "#core/planning/own-acts.ts";
 import { type RiderBike, riderBikes } from "#core/team/roster.ts";
 import type { ChosenSession } from "../chosen-session.ts";
-import { createRiderStamps } from "./create-rider-stamps.ts";
 import { createRiderTurns, type Later } from "./create-rider-turns.ts";
 import type { JobTouch, TouchResult } from "./job-touch.ts";
 import { rememberJobs } from "./remember-jobs.ts";
+import { riderStamp } from "./rider-stamp.ts";
 
 /** What one touch did. */
 export interface DoneJob {
@@ -64,19 +64,27 @@ export interface JobQueueContext {
 /** The queue of the chosen weekend, for the chosen session. */
 export function createJobQueue({ device, isRead, chosen, now, later }: JobQueueContext): JobQueueState {
   const ledger = untrack(device.ledger);
-  const { changed, stampOf } = createRiderStamps(ledger);
-  const remembered = rememberJobs(ledger, stampOf);
+  const remembered = rememberJobs(ledger, (riderId) => riderStamp(ledger, riderId));
   const [done, setDone] = createSignal<ReadonlyMap<string, DoneJob>>(new Map());
   const [notice, setNotice] = createSignal<string>();
   const [problem, setProblem] = createSignal<{ readonly jobId: string; readonly sentence: string }>();
+  const [ownActs, setOwnActs] = createSignal(0);
+  /**
+   * The device's signal waits until a press is answered. What was done here is followed at once: else the row that an undo
+   * brings back would be gone for a frame.
+   */
+  const follow = (): void => {
+    ownActs();
+    device.ledger();
+  };
   const bikes = createMemo(() => {
-    changed();
+    follow();
     return riderBikes(ledger);
   });
   const workedOut = createRiderTurns(isRead, () => bikes().length, later);
   const open = createMemo((): readonly Job[] => {
     if (!isRead()) return [];
-    changed();
+    follow();
     const question = {
       weekendId: chosen.programme()?.weekendId ?? "",
       sessionId: chosen.session()?.id ?? "",
@@ -128,6 +136,7 @@ export function createJobQueue({ device, isRead, chosen, now, later }: JobQueueC
       batch(() => {
         const result = touch.write();
         if (!result.ok) return refuse(job.id, sentenceOf(result));
+        setOwnActs((count) => count + 1);
         const records = result.records.map(({ id }) => id);
         setDone(
           (before) => new Map([...before, [job.id, { job, said: touch.said, records, before: before.get(job.id) }]]),
@@ -135,13 +144,14 @@ export function createJobQueue({ device, isRead, chosen, now, later }: JobQueueC
         accept(words.doneNow(touch.said));
       }),
     canUndo: ({ records }) => {
-      changed();
+      follow();
       return records.length > 0 && records.every((id) => canTakeBack(ledger, id));
     },
     undo: ({ job, records, before }, title) =>
       batch(() => {
         const result = takeBack(device, records);
         if (!result.ok) return refuse(job.id, recordProblemText(result.problem));
+        setOwnActs((count) => count + 1);
         putBack(job.id, before);
         accept(title);
       }),

@@ -4,7 +4,7 @@ import { type JobsOfRider, jobsFromRecords } from "#core/planning/job-queue.ts";
 import type { Job } from "#core/planning/jobs/job.ts";
 import { isWeekendOver } from "#core/weekend/programme.ts";
 
-/** @param stampOf tells whether anything about a rider has changed, see `create-rider-stamps.ts` */
+/** @param stampOf tells whether anything about a rider has changed, see `rider-stamp.ts` */
 export function rememberJobs(ledger: Ledger, stampOf: (riderId: string) => string): () => JobsOfRider {
   const known = new Map<string, { readonly stamp: string; readonly jobs: readonly Job[] }>();
   // What is ridden on the bikes concerns all: it is looked through once for them.

@@ -1,13 +1,13 @@
 import { MemoryRouter, Route } from "@solidjs/router";
-import { createRoot } from "solid-js";
+import { createRoot, createSignal } from "solid-js";
 import { render } from "solid-js/web";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import type { Device } from "#client/device/create-device.ts";
 import { countdownLines } from "#client/pit/jobs/countdown-lines.ts";
 import { createJobQueue } from "#client/pit/jobs/create-job-queue.ts";
-import { createRiderStamps } from "#client/pit/jobs/create-rider-stamps.ts";
 import { JobList } from "#client/pit/jobs/job-list.tsx";
 import { rememberJobs } from "#client/pit/jobs/remember-jobs.ts";
+import { riderStamp } from "#client/pit/jobs/rider-stamp.ts";
 import { settledValue } from "#core/ledger/ledger.ts";
 import type { Writer } from "#core/ledger/write.ts";
 import { jobQueue } from "#core/planning/job-queue.ts";
@@ -50,8 +50,13 @@ function addBirch(): void {
 }
 
 function device() {
+  const [revision, setRevision] = createSignal(0);
+  team.ledger.onChange(() => setRevision(team.ledger.revision));
   return {
-    ledger: () => team.ledger,
+    ledger: () => {
+      revision();
+      return team.ledger;
+    },
     write: (entries, options) => mia.setMany(entries, options),
     revert: (id) => mia.revert(id),
     resolve: (kind, key, value, options) => mia.resolve(kind, key, value, options),
@@ -298,7 +303,7 @@ describe("the jobs that are remembered", () => {
   test("are worked out anew for the rider of a new record alone, and for all when the team's records change", () => {
     addBirch();
     createRoot((dispose) => {
-      const remembered = rememberJobs(team.ledger, createRiderStamps(team.ledger).stampOf);
+      const remembered = rememberJobs(team.ledger, (riderId) => riderStamp(team.ledger, riderId));
       const jobsOf = (riderId: string, now = EARLY) =>
         jobQueue(team.ledger, { weekendId: "kestrel", sessionId: "p1", now }, remembered()).filter(
           (job) => job.riderId === riderId,
