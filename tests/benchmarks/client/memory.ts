@@ -44,10 +44,10 @@ export async function benchMemory(mechanic: SlowDevice, port: number, write: (te
       }
     };
     await page.getByRole("link", { name: "Back to the team" }).click();
-    const heaps = [await heapOf(mechanic)];
+    const heaps = [await heapAside(mechanic)];
     for (const _ of [1, 2]) {
       await raceHours();
-      heaps.push(await heapOf(mechanic));
+      heaps.push(await heapAside(mechanic));
     }
     const [atStart = 0, after = 0, atEnd = 0] = heaps;
     const perEntry = (atEnd - after) / ENTRIES / 1000;
@@ -99,4 +99,18 @@ function until(condition: () => boolean, onChange: (listener: () => void) => () 
       resolve();
     });
   });
+}
+
+/** On a screen that shows none of it: on the board each run that nobody has answered stands as a job, as it should. */
+async function heapAside(mechanic: SlowDevice): Promise<number> {
+  const { page } = mechanic;
+  await page.getByRole("link", { name: "The rules of advice" }).click();
+  await page.getByRole("heading", { level: 1, name: "The rules of advice" }).waitFor();
+  const heap = await heapOf(mechanic);
+  await page.goBack();
+  await page
+    .getByRole("link", { name: /Bo Linden/ })
+    .first()
+    .waitFor();
+  return heap;
 }
