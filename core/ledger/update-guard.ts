@@ -130,7 +130,7 @@ export function placeablePart(update: Uint8Array, ydoc: Y.Doc): Uint8Array | und
 }
 
 /** An update (yjs, format 1) with these items, which follow each other, and nothing removed. */
-function updateOf(byClient: ReadonlyMap<number, readonly RecordItem[]>): Uint8Array {
+export function updateOf(byClient: ReadonlyMap<number, readonly RecordItem[]>): Uint8Array {
   const encoder = new Y.UpdateEncoderV1();
   encoding.writeVarUint(encoder.restEncoder, byClient.size);
   for (const [client, items] of byClient) {
@@ -143,7 +143,8 @@ function updateOf(byClient: ReadonlyMap<number, readonly RecordItem[]>): Uint8Ar
   return encoder.toUint8Array();
 }
 
-type RecordItem = Y.Item & { readonly content: Y.ContentAny };
+/** Entries of one client that follow each other, as Yjs keeps them. */
+export type RecordItem = Y.Item & { readonly content: Y.ContentAny };
 
 function decode(update: Uint8Array): ReturnType<typeof Y.decodeUpdate> | undefined {
   let source: decoding.Decoder | undefined;
@@ -174,8 +175,8 @@ function declaredBlocks(update: Uint8Array): number {
   return count;
 }
 
-// An item without length would break the search by clock in the document.
-function isRecordItem(struct: Y.AbstractStruct): struct is RecordItem {
+/** An item without length would break the search by clock in the document. */
+export function isRecordItem(struct: Y.AbstractStruct): struct is RecordItem {
   return struct instanceof Y.Item && struct.content instanceof Y.ContentAny && struct.length > 0;
 }
 

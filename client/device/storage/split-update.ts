@@ -2,8 +2,8 @@
  * Splits what is kept of a document into parts that are read in turns: a season is one update of 2,600 entries, and Yjs
  * reads an update in one go, during which no touch is answered.
  */
-import * as encoding from "lib0/encoding";
 import * as Y from "yjs";
+import { isRecordItem, type RecordItem, updateOf } from "#core/ledger/update-guard.ts";
 
 /** Entries of a part. */
 const ENTRIES_A_PART = 400;
@@ -12,8 +12,7 @@ const MOST_PARTS = 60;
 
 /** Entries of one client that follow each other. */
 interface Lane {
-  readonly client: number;
-  readonly items: readonly Y.Item[];
+  readonly items: readonly RecordItem[];
   /** The item that comes next, and the clock up to which entries are in parts. */
   next: number;
   clock: number;
@@ -25,9 +24,7 @@ interface Lane {
  */
 export function splitUpdate(update: Uint8Array): readonly Uint8Array[] {
   const { structs, ds } = Y.decodeUpdate(update);
-  const items = structs.flatMap((struct) =>
-    struct instanceof Y.Item && struct.content instanceof Y.ContentAny && struct.parentSub === null ? [struct] : [],
-  );
+  const items = structs.filter(isRecordItem).filter(({ parentSub }) => parentSub === null);
   const total = items.reduce((sum, { length }) => sum + length, 0);
   const size = Math.max(ENTRIES_A_PART, Math.ceil(total / MOST_PARTS));
   if (total <= size || items.length < structs.length || ds.clients.size > 0) return [update];
@@ -45,8 +42,8 @@ export function splitUpdate(update: Uint8Array): readonly Uint8Array[] {
 }
 
 /** Undefined where a client's entries do not begin with its first one, or do not follow each other. */
-function lanesOf(items: readonly Y.Item[]): ReadonlyMap<number, Lane> | undefined {
-  const byClient = new Map<number, Y.Item[]>();
+function lanesOf(items: readonly RecordItem[]): ReadonlyMap<number, Lane> | undefined {
+  const byClient = new Map<number, RecordItem[]>();
   for (const item of items) {
     const known = byClient.get(item.id.client);
     if (known) known.push(item);
@@ -59,12 +56,12 @@ function lanesOf(items: readonly Y.Item[]): ReadonlyMap<number, Lane> | undefine
       clock += length;
     }
   }
-  return new Map([...byClient].map(([client, lane]) => [client, { client, items: lane, next: 0, clock: 0 }]));
+  return new Map([...byClient].map(([client, lane]) => [client, { items: lane, next: 0, clock: 0 }]));
 }
 
 /** At most `size` entries whose predecessors are in this part or in earlier ones. */
-function takePart(lanes: ReadonlyMap<number, Lane>, size: number): readonly Y.Item[] {
-  const part: Y.Item[] = [];
+function takePart(lanes: ReadonlyMap<number, Lane>, size: number): readonly RecordItem[] {
+  const part: RecordItem[] = [];
   let left = size;
   const isThere = (id: Y.ID | null): boolean => id === null || id.clock < (lanes.get(id.client)?.clock ?? 0);
   for (let hasMoved = true; hasMoved && left > 0; ) {
@@ -86,9 +83,9 @@ function takePart(lanes: ReadonlyMap<number, Lane>, size: number): readonly Y.It
 }
 
 /** Entries of an item as an item of their own, as Yjs itself cuts one. */
-function slice(item: Y.Item, from: number, to: number): Y.Item {
+function slice(item: RecordItem, from: number, to: number): RecordItem {
   const { client, clock } = item.id;
-  const { arr } = item.content as Y.ContentAny;
+  const { arr } = item.content;
   return new Y.Item(
     Y.createID(client, clock + from),
     null,
@@ -98,21 +95,11 @@ function slice(item: Y.Item, from: number, to: number): Y.Item {
     item.parent,
     null,
     new Y.ContentAny(arr.slice(from, to)),
-  );
+  ) as RecordItem;
 }
 
-/** As Yjs writes an update: its clients by number, the highest first, and nothing deleted. */
-function encode(part: readonly Y.Item[]): Uint8Array {
-  const encoder = new Y.UpdateEncoderV1();
+/** As Yjs writes an update: its clients by number, the highest first. */
+function encode(part: readonly RecordItem[]): Uint8Array {
   const clients = [...new Set(part.map(({ id }) => id.client))].sort((a, b) => b - a);
-  encoding.writeVarUint(encoder.restEncoder, clients.length);
-  for (const client of clients) {
-    const items = part.filter(({ id }) => id.client === client);
-    encoding.writeVarUint(encoder.restEncoder, items.length);
-    encoder.writeClient(client);
-    encoding.writeVarUint(encoder.restEncoder, items[0]?.id.clock ?? 0);
-    for (const item of items) item.write(encoder, 0);
-  }
-  encoding.writeVarUint(encoder.restEncoder, 0);
-  return encoder.toUint8Array();
+  return updateOf(new Map(clients.map((client) => [client, part.filter(({ id }) => id.client === client)])));
 }
