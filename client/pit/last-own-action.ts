@@ -51,8 +51,7 @@ function recordsOf(
 }
 
 function ownOfRider(ledger: Ledger, actor: ActorForRider): readonly LedgerRecord[] {
-  const isOwn = (key: string) => key.startsWith(`${actor.riderId}/`);
-  const heads = ownHeads(ledger, [settingKind, decisionKind, serviceKind], actor, isOwn);
+  const heads = ownHeads(ledger, [settingKind, decisionKind, serviceKind], actor, actor.riderId);
   const ofBikes = bikeHeads(ledger, actor.riderId).filter(
     (head) => head.by === actor.memberId && head.device === actor.deviceId && head.cause?.type !== "revert",
   );

@@ -37,8 +37,7 @@ export function createOwnUndo(
     const memberId = device.memberId();
     if (memberId === undefined) return undefined;
     const ledger = device.ledger();
-    const isOwn = (key: string) => key.startsWith(`${riderId()}/`);
-    const own = ownHeads(ledger, [runKind, settingKind], { memberId, deviceId: here }, isOwn);
+    const own = ownHeads(ledger, [runKind, settingKind], { memberId, deviceId: here }, riderId());
     const records = lastBatch(ledger, own);
     const [record] = records ?? [];
     const what = record && nameOf(ledger, record);

@@ -21,18 +21,18 @@ export interface BaselineEvidence {
 type RiddenRun = Pick<LoggedRun, "run" | "riderId">;
 
 /** All runs of all weekends by rider, so that many baselines can be judged in one go. */
-export const runsByRider = onceForEachState([runKind], (ledger): ReadonlyMap<string, readonly RiddenRun[]> => {
-  const byRider = new Map<string, RiddenRun[]>();
-  for (const key of ledger.keys(runKind)) {
+export const runsByRider = onceForEachState(
+  [runKind],
+  (ledger): ReadonlyMap<string, readonly RiddenRun[]> =>
+    new Map(ledger.owners(runKind).map((riderId) => [riderId, runsOf(ledger, riderId)])),
+);
+
+function runsOf(ledger: Ledger, riderId: string): readonly RiddenRun[] {
+  return ledger.keys(runKind, riderId).flatMap((key) => {
     const run = knownValue(ledger, runKind, key);
-    const riderId = key.slice(0, key.indexOf("/"));
-    if (!run) continue;
-    const known = byRider.get(riderId);
-    if (known) known.push({ run, riderId });
-    else byRider.set(riderId, [{ run, riderId }]);
-  }
-  return byRider;
-});
+    return run ? [{ run, riderId }] : [];
+  });
+}
 
 /**
  * The runs of the rider that were ridden with `baseline` on its bike. A run counts where, for every value of the baseline

@@ -33,24 +33,21 @@ function holdsAlone(ledger: Ledger, heads: readonly LedgerRecord[], id: string):
 }
 
 /**
- * The member's own records that hold alone, newest first; an undo is no act of its own. `isMeant` says which keys of a kind
- * are looked at.
+ * The member's own records that hold alone, newest first; an undo is no act of its own. With an owner only under
+ * keys of that owner, such as a rider.
  */
 export function ownHeads(
   ledger: Ledger,
   kinds: readonly RecordKind[],
   { memberId, deviceId }: Actor,
-  isMeant: (key: string) => boolean = () => true,
+  owner?: string,
 ): readonly LedgerRecord[] {
   return kinds
     .flatMap((kind) =>
-      ledger
-        .keys(kind)
-        .filter(isMeant)
-        .flatMap((key): readonly LedgerRecord[] => {
-          const current = ledger.current<unknown>(kind, key);
-          return current.state === "settled" && current.heads.length === 1 ? current.heads : [];
-        }),
+      ledger.keys(kind, owner).flatMap((key): readonly LedgerRecord[] => {
+        const current = ledger.current<unknown>(kind, key);
+        return current.state === "settled" && current.heads.length === 1 ? current.heads : [];
+      }),
     )
     .filter((head) => head.by === memberId && head.device === deviceId && head.cause?.type !== "revert")
     .sort((a, b) => (a.id < b.id ? 1 : -1));

@@ -13,7 +13,7 @@ type Field = keyof RaceWeekend | keyof Session;
 
 /** One sentence for each claim; none while all agree. */
 export function weekendDisputes(ledger: Ledger, weekendId: string): readonly string[] {
-  const sessions = ledger.keys(sessionKind).filter((key) => key.startsWith(`${weekendId}/`));
+  const sessions = ledger.keys(sessionKind, weekendId);
   return [
     ...claimsOf(ledger, weekendKind, weekendId, words.theWeekend),
     ...sessions.flatMap((key) =>

@@ -75,11 +75,10 @@ export function newWeekendDraft(ledger: Ledger): WeekendDraft {
 export function storedWeekend(ledger: Ledger, weekendId: string): StoredWeekend | undefined {
   const weekend = knownOrClaimed(ledger, weekendKind, weekendId);
   if (!weekend) return undefined;
-  const prefix = `${weekendId}/`;
   const sessions = new Map<string, Session>();
-  for (const key of ledger.keys(sessionKind)) {
-    const session = key.startsWith(prefix) ? knownOrClaimed(ledger, sessionKind, key) : undefined;
-    if (session) sessions.set(key.slice(prefix.length), session);
+  for (const key of ledger.keys(sessionKind, weekendId)) {
+    const session = knownOrClaimed(ledger, sessionKind, key);
+    if (session) sessions.set(key.slice(weekendId.length + 1), session);
   }
   return { weekend, sessions };
 }

@@ -66,8 +66,7 @@ function runsOf(
 ): readonly { readonly key: string; readonly run: Run }[] | "disputed" {
   const isHere = (run: Run | undefined): boolean => run?.weekend === weekendId && run.session === sessionId;
   const runs: { readonly key: string; readonly run: Run; readonly first: string }[] = [];
-  for (const key of ledger.keys(runKind)) {
-    if (!key.startsWith(`${mounted.riderId}/`)) continue;
+  for (const key of ledger.keys(runKind, mounted.riderId)) {
     const current = ledger.current(runKind, key);
     if (current.state === "disputed" && current.claims.some(({ value }) => isHere(value))) return "disputed";
     if (current.state !== "settled" || !isHere(current.value)) continue;
