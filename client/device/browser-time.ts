@@ -9,23 +9,12 @@ export const browserTimers: Timers = {
   },
 };
 
-/**
- * Calls back when the browser has nothing more pressing to do: to paint, or to answer a touch.
- * @param latestMs after which it is called all the same
- * @param pauseMs after which it is called where the browser does not tell when it is idle
- */
-export function whenIdle(act: () => void, latestMs: number, pauseMs: number): void {
-  // Safari has no requestIdleCallback.
-  if (typeof requestIdleCallback === "function") requestIdleCallback(act, { timeout: latestMs });
-  else setTimeout(act, pauseMs);
-}
-
 /** ms between two turns of background work where the browser has no priorities: enough for a touch to come between. */
 const BACKGROUND_PAUSE_MS = 10;
 
 /**
- * Calls back as soon as nothing more pressing waits: a touch, a timer, or a frame to paint. Unlike {@link whenIdle} it does
- * not wait for idle periods, of which the browser has 20 in a second, so that work in many turns is done soon.
+ * Calls back as soon as nothing more pressing waits: a touch, a timer, or a frame to paint. It does not
+ * wait for idle periods, of which the browser has 20 in a second, so that work in many turns is done soon.
  */
 export function inTheBackground(act: () => void): void {
   // Older browsers have no scheduler.

@@ -50,6 +50,7 @@ export interface DocumentReplica {
   close(): void;
 }
 
+/** Records of the team that the ledger takes in one go. */
 const TEAM_RECORDS_AT_ONCE = 400;
 
 /** Entries that are hashed as soon as the local copy is read, and in each later turn of what is more than that. */
@@ -121,15 +122,14 @@ export function openReplica(name: string, context: ReplicaContext): DocumentRepl
     },
     onLoaded: () => {
       tabs?.tell();
-      if (digest.workAhead(HASHES_AT_ONCE)) connect();
-      else later(connectOnceHashed);
+      connectOnceHashed(HASHES_AT_ONCE);
     },
   });
   /** The first thing that the server says is compared with all that is here: by then it is hashed, a part a turn. */
-  const connectOnceHashed = (): void => {
+  const connectOnceHashed = (most: number): void => {
     if (isClosed) return;
-    if (digest.workAhead(HASHES_A_TURN)) connect();
-    else later(connectOnceHashed);
+    if (digest.workAhead(most)) connect();
+    else later(() => connectOnceHashed(HASHES_A_TURN));
   };
   const connect = (): void => {
     connection = connectToServer({

@@ -1,5 +1,4 @@
 /** Loads what is not needed yet when the browser has nothing else to do: the network may be gone when it is needed. */
-import { whenIdle } from "#client/device/browser-time.ts";
 
 /** ms after which it is loaded all the same, and between two parts where the browser does not tell when it is idle. */
 const LATEST_MS = 5000;
@@ -11,5 +10,7 @@ export function loadWhenIdle(loads: readonly (() => Promise<unknown>)[]): void {
   if (!first) return;
   const load = (): void => void first().then(next, next);
   const next = (): void => loadWhenIdle(rest);
-  whenIdle(load, LATEST_MS, PAUSE_MS);
+  // Safari has no requestIdleCallback.
+  if (typeof requestIdleCallback === "function") requestIdleCallback(load, { timeout: LATEST_MS });
+  else setTimeout(load, PAUSE_MS);
 }
